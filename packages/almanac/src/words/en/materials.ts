@@ -1,0 +1,2 @@
+/** What the `materials` room says, one template a code. `{name}` stands for a parameter of the message. */
+export const materials = {} as const;

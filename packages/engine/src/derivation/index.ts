@@ -1,0 +1,3 @@
+export * from './derivation.ts';
+export * from './message.ts';
+export * from './problem.ts';

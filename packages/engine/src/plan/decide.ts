@@ -1,0 +1,111 @@
+import type { Message } from '../derivation/message.ts';
+import type { PhEstimate } from '../soil/soil.ts';
+import type { Place } from './place.ts';
+import type { Decision, Target } from './recommendation.ts';
+
+/** What the decision looks at. pH on the scale of the target. */
+export interface Facts {
+  readonly place: Place;
+  readonly target: Target;
+  readonly present: PhEstimate | undefined;
+  /** False when the only pH comes from an instrument that must not set a dose. */
+  readonly mayDose: boolean;
+  /** Free carbonate in the soil, kg/kg; `known` false when nobody looked. */
+  readonly carbonate: { readonly fraction: number; readonly known: boolean };
+  /** Total lead, kg/kg, highest reported. */
+  readonly lead: number | undefined;
+  /** Whether the evidence gives a buffer curve, so that a rate can be worked out. */
+  readonly hasCurve: boolean;
+}
+
+export interface Verdict {
+  readonly decision: Decision;
+  readonly reasons: readonly Message[];
+}
+
+/** Below this the reading is so odd that a professional should look before anything is spread (safety: refer out below 4). */
+const EXTREME_LOW = 3.5;
+/** Above this sodium is the likely cause, which needs another treatment (UC-BB). */
+const SODIUM = 8.4;
+/** Above this, texture says nothing about sulfur: a carbonate test must come first (acidification note, section 2). */
+const CARBONATE_TEST_ABOVE = 7.2;
+/** More free lime than this is not acidified in the ground (acidification note, section 4, judgement). */
+const TOO_MUCH_CARBONATE = 0.003;
+/** Lead from which acidifying is refused: the cautious 2024 multi-source level (EPA_2024). */
+export const LEAD_BLOCKS_ACID = 100e-6;
+
+const say = (code: Message['code'], facts: Facts): Message => ({
+  code,
+  parameters: {
+    ph: { value: facts.present?.mean ?? Number.NaN, dimension: 'ph' },
+    low: { value: facts.target.low, dimension: 'ph' },
+    high: { value: facts.target.high, dimension: 'ph' },
+    aim: { value: facts.target.aim, dimension: 'ph' },
+  },
+});
+
+/**
+ * What to do with a place: leave it alone, raise, lower, or say why not. Safe answers come before doses.
+ *
+ * @returns decision and reasons, the headline first
+ * @source practice.md sections 1, 4 and 10 (duty of care); acidification.md sections 2 and 4; rules marked SORREL in `docs/model.md`
+ */
+export function decide(facts: Facts): Verdict {
+  const { present, target, place } = facts;
+  if (present === undefined) return { decision: 'find out first', reasons: [{ code: 'plan.no-ph' }] };
+  const conflict = target.conflicts[0];
+  if (conflict !== undefined)
+    return {
+      decision: 'grow something else',
+      reasons: [
+        { code: 'plan.conflict', parameters: { a: conflict.a, b: conflict.b } },
+        say('plan.conflict-split', facts),
+      ],
+    };
+  const ph = present.mean;
+  if (ph >= target.low && ph <= target.high) return { decision: 'leave alone', reasons: [say('plan.in-range', facts)] };
+  if (ph < EXTREME_LOW) return { decision: 'find out first', reasons: [say('plan.extreme-low', facts)] };
+  const below = ph < target.low;
+  const gap = below ? target.low - ph : ph - target.high;
+  if (!facts.mayDose)
+    return {
+      decision: 'find out first',
+      reasons: [say(below ? 'plan.home-reading-sour' : 'plan.home-reading-limy', facts), { code: 'plan.home-no-dose' }],
+    };
+  if (gap < present.sd) return { decision: 'leave alone', reasons: [say('plan.within-error', facts)] };
+  return below ? raising(facts) : lowering(facts, gap, place);
+}
+
+function raising(facts: Facts): Verdict {
+  if (!facts.hasCurve)
+    return { decision: 'find out first', reasons: [say('plan.sour-no-rate', facts), { code: 'plan.ph-alone' }] };
+  return { decision: 'raise', reasons: [say('plan.raise', facts)] };
+}
+
+function lowering(facts: Facts, gap: number, place: Place): Verdict {
+  const ph = facts.present?.mean ?? 0;
+  const acidLovers = place.plants.filter((plant) => plant.reaction === 'acid-loving');
+  const cannot = (reason: Message): Verdict =>
+    acidLovers.length > 0 && acidLovers.length === place.plants.length
+      ? { decision: 'grow something else', reasons: [reason, say('plan.acid-lovers-in-pots', facts)] }
+      : { decision: 'not practical', reasons: [reason, say('plan.live-with-it', facts)] };
+  if (facts.lead !== undefined && facts.lead >= LEAD_BLOCKS_ACID)
+    return { decision: 'not practical', reasons: [say('plan.lead-blocks-acid', facts)] };
+  if (ph > SODIUM) return { decision: 'not practical', reasons: [say('plan.sodium', facts)] };
+  const tolerated =
+    place.plants.length > 0 &&
+    acidLovers.length === 0 &&
+    gap <= 1 &&
+    place.plants.every((plant) => (plant.toleratesHigh ?? plant.high + 1) >= ph);
+  if (tolerated) return { decision: 'leave alone', reasons: [say('plan.tolerated-limy', facts)] };
+  if (facts.carbonate.known && facts.carbonate.fraction > TOO_MUCH_CARBONATE)
+    return cannot(say('plan.free-lime', facts));
+  if (ph > CARBONATE_TEST_ABOVE && !facts.carbonate.known)
+    return { decision: 'find out first', reasons: [say('plan.fizz-first', facts)] };
+  if (!facts.hasCurve)
+    return { decision: 'find out first', reasons: [say('plan.limy-no-rate', facts), { code: 'plan.ph-alone' }] };
+  return { decision: 'lower', reasons: [say('plan.lower', facts)] };
+}
+
+/** A soil that would need more yearly dressings than this is called impractical (judgement, SORREL). */
+export const MOST_DRESSINGS = 6;

@@ -1,0 +1,119 @@
+import type { Recorder } from '../derivation/derivation.ts';
+import type { Message } from '../derivation/message.ts';
+import type { Product } from '../materials/material.ts';
+import { addMonths } from '../units/calendar.ts';
+import type { IsoDate } from '../units/si.ts';
+import { capFor } from './cap.ts';
+import type { Place, Settings } from './place.ts';
+import type { Application } from './recommendation.ts';
+import { capThenRest } from './split.ts';
+import { afterWarmMonths, type Work, windowFor } from './when.ts';
+
+/** How many later dressings are listed; beyond that the retest decides anyway. */
+const MOST_LISTED = 4;
+
+export interface Job {
+  readonly direction: 'raise' | 'lower';
+  /** Size of the first dressing that is safe and wanted, kg CaCO3 acting per m² (per m³ in pots), before the published cap. */
+  readonly first: number;
+  /** Size of the whole need, same unit. */
+  readonly need: number;
+  readonly place: Place;
+  readonly settings: Settings;
+  /** Fit products, best first. */
+  readonly ranked: readonly Product[];
+  readonly how: readonly Message[];
+}
+
+export interface Dressings {
+  readonly applications: readonly Application[];
+  readonly retest: { readonly earliest: IsoDate; readonly latest: IsoDate };
+  /** Dressings the whole need would take at the published maximum. */
+  readonly count: number;
+  /** True when the published maximum, not the risk or the need, set the first dressing. */
+  readonly capped: boolean;
+}
+
+/** kg CaCO3 acting per kg of product as sold, always positive. */
+export const actingPerKg = (product: Product): number => Math.abs(product.currency) * product.efficiency;
+
+/**
+ * Splits a need into dated dressings: none above the published maximum, each later one only after a retest.
+ *
+ * @param job sizes are positive; `first` <= `need`
+ * @source limits: almanac `safe-limits`; waits: `safe-limits` and `calendar-rules`
+ */
+export function dressingsOf(job: Job, recorder?: Recorder): Dressings {
+  const { place, settings, direction, ranked, need } = job;
+  const best = ranked[0] as Product;
+  const cap = capFor(best, place.situation, recorder);
+  const capped = job.first > cap.currency;
+  const first = Math.min(job.first, cap.currency);
+  const work = workOf(direction, best, place);
+  let window = windowFor(work, settings.today, settings);
+  const applications: Application[] = share(first, ranked, 1, window, job, false);
+  const retest = retestAfter(direction, window.earliest, cap.months, settings);
+  const rests = capThenRest(need - first, cap.currency);
+  let earliest = addMonths(retest.earliest, 1);
+  for (let i = 0; i < Math.min(rests.length, MOST_LISTED); i++) {
+    window = windowFor(work, earliest, settings);
+    applications.push(...share(rests[i] as number, ranked.slice(0, 1), i + 2, window, job, true));
+    earliest = retestAfter(direction, window.earliest, cap.months, settings).earliest;
+  }
+  return { applications, retest, count: Math.ceil(need / cap.currency - 1e-9), capped };
+}
+
+function workOf(direction: 'raise' | 'lower', product: Product, place: Place): Work {
+  if (direction === 'raise') return product.form === 'ash' ? 'ash' : 'lime';
+  if (Math.abs(product.currency) < 2) return 'sulfate';
+  return place.situation === 'lawn' ? 'lawn sulfur' : 'sulfur';
+}
+
+/** Retest windows: lime 6 to 12 months, sulfur 3 to 4 months of warm soil (practice calendar; 3 months at least, GNLIME). */
+function retestAfter(direction: 'raise' | 'lower', from: IsoDate, months: number, settings: Settings) {
+  if (direction === 'raise') return { earliest: addMonths(from, Math.max(6, months)), latest: addMonths(from, 12) };
+  const earliest = afterWarmMonths(from, Math.max(3, months), settings);
+  return { earliest, latest: addMonths(earliest, 2) };
+}
+
+/** One dressing, from the stock of the best product first and then the next ones. */
+function share(
+  dose: number,
+  products: readonly Product[],
+  number: number,
+  window: { earliest: IsoDate; latest: IsoDate },
+  job: Job,
+  onlyIfRetest: boolean,
+): Application[] {
+  const { place } = job;
+  const pot = place.kind === 'container';
+  const extent = pot ? (place.volume ?? 0) : place.area;
+  const sign = job.direction === 'raise' ? 1 : -1;
+  const parts: Application[] = [];
+  let rest = dose;
+  for (let i = 0; i < products.length && rest > 1e-9; i++) {
+    const product = products[i] as Product;
+    const last = i === products.length - 1 || product.onHand === undefined || product.bag !== undefined;
+    const stock = last ? Number.POSITIVE_INFINITY : (product.onHand ?? 0);
+    const perExtent = Math.min(
+      rest / actingPerKg(product),
+      stock / extent,
+      i === 0 ? Infinity : capFor(product, place.situation).mass,
+    );
+    if (perExtent <= 0) continue;
+    const currency = perExtent * actingPerKg(product);
+    rest -= currency;
+    parts.push({
+      number,
+      product,
+      mass: perExtent * extent,
+      ...(pot ? { perVolume: perExtent } : { perArea: perExtent }),
+      currency: sign * currency,
+      earliest: window.earliest,
+      latest: window.latest,
+      onlyIfRetest,
+      how: job.how,
+    });
+  }
+  return parts;
+}

@@ -1,0 +1,45 @@
+import { findPlant, nearestPlants } from '@sorrel/almanac/plants';
+import type { PlantRange } from '../plan/place.ts';
+import { plantRangeOf } from '../plan/plant-range.ts';
+import { type Report, readFields } from './fields.ts';
+import { type Path, pathText } from './issue.ts';
+import { problem } from './report.ts';
+import { ownRange } from './schema.ts';
+
+/** The range of a plant named in the almanac, or of one whose pH range the gardener gives. */
+export function readPlant(typed: unknown, at: Path, report: Report): PlantRange | undefined {
+  if (typeof typed === 'string' && typed.trim() !== '') return plantNamed(typed.trim(), at, report);
+  const { fields, bad } = readFields(ownRange.shape, typed, at, report);
+  const { plant, low, high, aim } = fields;
+  if (bad.size > 0 || plant === undefined || low === undefined || high === undefined) return undefined;
+  if (low >= high || (aim !== undefined && (aim < low || aim > high))) {
+    const where = { place: report.place, field: pathText(at) };
+    report.problems.push(problem('document.target-order', where, `${low} to ${high}`, { low, high }));
+    return undefined;
+  }
+  const middle = aim ?? (low + high) / 2;
+  return {
+    key: `own ${plant.toLowerCase()}`,
+    name: plant,
+    low,
+    high,
+    aim: middle,
+    reaction: high <= 6 ? 'acid-loving' : low >= 7 ? 'lime-loving' : 'neutral',
+    sources: ['SORREL'],
+    basis: 'judgement',
+  };
+}
+
+/** The range of a plant of the almanac by any of its names; an unknown one is reported with the nearest. */
+export function plantNamed(name: string, at: Path, report: Report): PlantRange | undefined {
+  const row = findPlant(name);
+  if (row !== undefined) return plantRangeOf(row);
+  const near = nearestPlants(name).map((each) => `"${each.name}"`);
+  const where = { place: report.place, field: pathText(at) };
+  report.problems.push(
+    near.length === 0
+      ? problem('document.unknown-plant', where, name, {}, 'document.unknown-plant-far.fix')
+      : problem('document.unknown-plant', where, name, { nearest: near.slice(0, 3).join(' or ') }),
+  );
+  return undefined;
+}

@@ -1,9 +1,8 @@
 import { type Row, rows } from './generated/elements.ts';
 
 export type ElementRow = Row;
-export const elements: readonly ElementRow[] = rows;
 
-const bySymbol = new Map(rows.map((row) => [row.symbol, row]));
+const bySymbol = new Map(rows.map((row) => [row.symbol, row.massGPerMol]));
 
-/** One element by its symbol, e.g. `Ca`; undefined when the table lacks it. */
-export const element = (symbol: string): ElementRow | undefined => bySymbol.get(symbol);
+/** Relative atomic mass, g/mol; `undefined` for an element no material of the almanac holds. */
+export const atomicMass = (symbol: string): number | undefined => bySymbol.get(symbol);

@@ -1,5 +1,6 @@
 import { document } from './document.ts';
 import { evidence } from './evidence.ts';
+import { lower } from './lower.ts';
 import { materials } from './materials.ts';
 import { plan } from './plan.ts';
 import { requirement } from './requirement.ts';
@@ -7,7 +8,16 @@ import { soil } from './soil.ts';
 import { units } from './units.ts';
 
 /** Every sentence Sorrel can say, in English. Codes are prefixed with their room, e.g. `plan.leave-alone`. */
-export const en = { ...units, ...evidence, ...soil, ...requirement, ...materials, ...plan, ...document } as const;
+export const en = {
+  ...units,
+  ...evidence,
+  ...soil,
+  ...requirement,
+  ...lower,
+  ...materials,
+  ...plan,
+  ...document,
+} as const;
 
 export type MessageCode = keyof typeof en;
 export type Catalogue = Readonly<Record<MessageCode, string>>;

@@ -74,4 +74,9 @@ export const plan = {
   'plan.pot-compost-lime': 'Compost in the mix raises the pH by itself. Add no lime before a test.',
   'plan.caution-pot-water': 'The water is harder than pots of this size like ({alkalinity}). The pH will climb again.',
   'plan.ask-water': 'Find out the alkalinity of the water. In pots it decides where the pH goes.',
+  'plan.plant-memory': 'The pH range of {plant} is from memory. No publication was found to check it against.',
+  'plan.plant-sources-differ':
+    'Sources disagree about {plant}. {count} of them lie up to {spread} pH units apart, and the middle is used.',
+  'plan.plant-limits-assumed':
+    'No source says how far {plant} can stand pH outside its best range. One pH unit is assumed.',
 } as const;

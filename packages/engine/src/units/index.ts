@@ -1,0 +1,15 @@
+export * from './calendar.ts';
+export * from './convert.ts';
+export * from './dimension.ts';
+export { fieldName } from './entry-problem.ts';
+export * from './equivalents.ts';
+export { fill, slots } from './fill.ts';
+export * from './measure.ts';
+export { nearest } from './nearest.ts';
+export * from './parse.ts';
+export * from './print.ts';
+export * from './round.ts';
+export * from './say.ts';
+export type * from './si.ts';
+export { fromSi, type Kind, siUnits, toSi, type Unit, unitTable } from './unit-table.ts';
+export { chargePerKilogram, type Gallon, readUnit, type Species, type UnitReading, unitOf } from './unit-text.ts';

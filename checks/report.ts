@@ -10,7 +10,8 @@ export interface FileResult {
   readonly bad: readonly BadRow[];
 }
 
-export type Reasons = ReadonlyMap<string, string>;
+/** Why a case misses or cannot be computed, by id. */
+export type Reasons = ReadonlyMap<string, { readonly state: string; readonly reason: string }>;
 
 const noReason = 'not yet understood';
 
@@ -62,7 +63,7 @@ function section(title: string, outcomes: readonly Outcome[], reasons: Reasons):
     '| case | what | reason |',
     '|---|---|---|',
     ...outcomes.map(({ check, error }) => {
-      const reason = reasons.get(check.id) ?? noReason;
+      const reason = reasons.get(check.id)?.reason ?? noReason;
       return row([check.id, check.title, error ? `${reason} (${error})` : reason]);
     }),
     '',
@@ -126,7 +127,7 @@ export function reportText({ name, outcomes, bad }: FileResult, reasons: Reasons
       );
     for (const remark of verdict?.remarks ?? []) lines.push(`      note: ${remark}`);
     if (error) lines.push(`      failed: ${error}`);
-    if (state !== 'within') lines.push(`      why: ${reasons.get(check.id) ?? noReason}`);
+    if (state !== 'within') lines.push(`      why: ${reasons.get(check.id)?.reason ?? noReason}`);
   }
   return lines.join('\n');
 }

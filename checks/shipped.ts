@@ -17,8 +17,11 @@ export const shippedFiles: readonly string[] = readdirSync(`${here}cases`)
 
 /** Why a case misses or cannot be computed, by id, from `reasons.csv`. */
 export function readReasons(): Reasons {
-  const rows = parse(readFileSync(`${here}reasons.csv`, 'utf8'), { columns: true }) as { id: string; reason: string }[];
-  return new Map(rows.map(({ id, reason }) => [id, reason]));
+  const rows = parse(readFileSync(`${here}reasons.csv`, 'utf8'), { columns: true }) as Record<
+    'id' | 'state' | 'reason',
+    string
+  >[];
+  return new Map(rows.map(({ id, state, reason }) => [id, { state, reason }]));
 }
 
 /** Reads and runs one file. @throws Error when it is missing or has not the columns of a file of cases */

@@ -1,6 +1,5 @@
 import { createRecorder, type Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
-import { mayDose } from '../evidence/may-dose.ts';
 import { presentPh } from '../evidence/present-ph.ts';
 import { cautionsFor } from '../materials/cautions.ts';
 import type { Product } from '../materials/material.ts';
@@ -65,7 +64,7 @@ function recommendGround(
   const latest = newestLaboratory(tests);
   const texture = textureOf(place, latest);
   const layer = layerOf(place, texture, recorder);
-  const present = presentPh(tests, settings.today, recorder);
+  const present = presentPh(tests, settings.today, {}, recorder);
   const carbonate = carbonateOf(tests, present?.mean);
   const lead = highestLead(tests);
   const reconciled =
@@ -90,7 +89,7 @@ function recommendGround(
     place,
     target,
     present,
-    mayDose: tests.some((test) => test.ph !== undefined && mayDose(test.instrument)),
+    mayDose: present?.mayDose ?? false,
     carbonate,
     lead,
     hasCurve: reconciled?.curve !== undefined,
@@ -194,7 +193,7 @@ function recommendGround(
       ...choice.refused,
       ...placeCautions(place, present.mean, lead),
     ],
-    ask: reconciled?.ask ?? [],
+    ask: [...present.notes, ...(reconciled?.ask ?? [])],
     instead: [],
   };
 }

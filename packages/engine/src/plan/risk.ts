@@ -57,13 +57,14 @@ export function overshootRisk(
   const logBeta = Math.log(curve.beta0);
   // A store of carbonate must be spent before acid can lower the pH, so it adds to the room on that side only.
   const store = direction === 'lower' ? curve.carbonate : 0;
-  const rooms = new Float64Array(8);
+  const logRooms = new Float64Array(8);
   const shares = new Float64Array(8);
   if (half > 0)
     for (let i = 0; i < 8; i++) {
       const z = middle + half * (NODES[i] as number);
       const ph = present.mean + sign * z * sd;
-      rooms[i] = sign * (end - w * Math.sinh((ph - pm) / w));
+      const room = sign * (end - w * Math.sinh((ph - pm) / w));
+      logRooms[i] = room > 0 ? Math.log(room) : Number.NEGATIVE_INFINITY;
       shares[i] = ((WEIGHTS[i] as number) * half * Math.exp(-0.5 * z * z)) / SQRT_2PI;
     }
   return {
@@ -71,11 +72,11 @@ export function overshootRisk(
     chance(dose) {
       let sum = already;
       const x = dose / mass - store;
-      if (x > 0 && half > 0)
-        for (let i = 0; i < 8; i++) {
-          const room = rooms[i] as number;
-          sum += (shares[i] as number) * (room <= 0 ? 1 : normalChance((Math.log(x / room) - logBeta) / curve.sdLog));
-        }
+      if (x > 0 && half > 0) {
+        const logUnit = Math.log(x) - logBeta;
+        for (let i = 0; i < 8; i++)
+          sum += (shares[i] as number) * normalChance((logUnit - (logRooms[i] as number)) / curve.sdLog);
+      }
       return Math.min(1, sum);
     },
   };
@@ -87,21 +88,12 @@ export function overshootRisk(
  * @param risk from `overshootRisk`
  * @param most the dose nobody wants to exceed anyway, kg CaCO3/m²
  * @param chance allowed chance, 0 to 1 (exclusive)
- * @returns kg CaCO3/m², 0 when the bed may be beyond the end already; the chance holds for it to 1e-4
+ * @returns kg CaCO3/m², 0 when the bed may be beyond the end already; its chance lies within 2 % (relative) below the allowed one
  */
 export function largestSafeDose(risk: Risk, most: KgPerM2, chance: number, recorder?: Recorder): KgPerM2 {
   let dose = most;
   if (risk.already >= chance) dose = 0;
-  else if (most > 0 && risk.chance(most) > chance) {
-    let low = 0;
-    let high = most;
-    for (let i = 0; i < 40 && high - low > 1e-4 * most; i++) {
-      const middle = (low + high) / 2;
-      if (risk.chance(middle) > chance) high = middle;
-      else low = middle;
-    }
-    dose = low;
-  }
+  else if (most > 0 && risk.chance(most) > chance) dose = boundary(risk, most, chance);
   if (recorder)
     recorder.step({
       symbol: 'D_safe',
@@ -110,12 +102,45 @@ export function largestSafeDose(risk: Risk, most: KgPerM2, chance: number, recor
       terms: [
         { symbol: 'D_need', value: most, unit: 'kg CaCO3/m²', origin: 'step' },
         { symbol: 'p_max', value: chance, unit: 'chance', origin: 'choice' },
-        { symbol: 'P(D_safe)', value: risk.chance(dose), unit: 'chance', origin: 'choice' },
       ],
       value: dose,
       unit: 'kg CaCO3/m²',
       sources: ['SORREL'],
       basis: 'derived',
+      note: `The chance at this dose is ${risk.chance(dose).toFixed(3)}.`,
     });
   return dose;
+}
+
+/** A dose is close enough to the boundary when its chance is within 2 % of the allowed one, on the safe side. */
+const CLOSE = 0.02;
+
+/** The dose at which the chance is reached, from below; secant steps on logarithms, where the chance is nearly straight, kept inside a bracket. */
+function boundary(risk: Risk, most: number, chance: number): number {
+  const over = (logDose: number) => Math.log(risk.chance(Math.exp(logDose)) / chance) + CLOSE / 2;
+  let high = Math.log(most);
+  let atHigh = over(high);
+  let low = high;
+  let atLow = atHigh;
+  while (atLow > 0) {
+    high = low;
+    atHigh = atLow;
+    // The chance falls at least as steeply as the dose there, so this step lands near the boundary or below it.
+    low -= Math.min(2, 0.1 + atLow / 2);
+    atLow = over(low);
+    if (low < Math.log(most) - 10) return 0;
+  }
+  for (let i = 0; i < 30 && atLow < -CLOSE / 2 && high - low > 1e-4; i++) {
+    const straight = low - (atLow * (high - low)) / (atHigh - atLow);
+    const middle = Math.min(Math.max(straight, low + 0.05 * (high - low)), high - 0.05 * (high - low));
+    const atMiddle = over(middle);
+    if (atMiddle > 0) {
+      high = middle;
+      atHigh = atMiddle;
+    } else {
+      low = middle;
+      atLow = atMiddle;
+    }
+  }
+  return Math.exp(low);
 }

@@ -1,0 +1,13 @@
+export { type Cap, capFor } from './cap.ts';
+export * from './place.ts';
+export { type GardenPlan, planGarden } from './plan-garden.ts';
+export * from './plant-range.ts';
+export { type Options, recommend } from './recommend.ts';
+export * from './recommendation.ts';
+export { largestSafeDose, normalChance, overshootRisk, type Risk } from './risk.ts';
+export { shoppingFor } from './shopping.ts';
+export { type Requirement, requirementOf } from './size.ts';
+export * from './split.ts';
+export * from './suits.ts';
+export { targetOf } from './target.ts';
+export { type Window, type Work, windowFor } from './when.ts';

@@ -18,6 +18,8 @@ export interface Product {
   readonly form: MaterialForm;
   /** kg CaCO3 neutralised (positive) or acid given (negative) per kg as sold, before fineness and reaction. */
   readonly currency: number;
+  /** Whether `currency` rests on the product's own label or analysis, or on the almanac's usual figure. */
+  readonly currencyBasis: 'label' | 'assumed';
   readonly moisture: Fraction;
   readonly sieves?: readonly Sieve[];
   /** Fineness efficiency 0 to 1, from sieves, the label or the almanac's assumption. */

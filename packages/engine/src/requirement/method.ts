@@ -41,6 +41,8 @@ export interface Reading {
   /** ln of beta0 of the buffer curve (kg CaCO3/kg/pH), already put on the bed's own layer. */
   readonly logBeta0: number;
   readonly sdLog: number;
+  /** Part of `sdLog` that is the calibration's own, before the error of the pH: decides which reading of a kind speaks. */
+  readonly calibrationSd?: number;
   /** The method's own figure in pure CaCO3 for the bed's layer, to the method's own target, allowance k taken out. */
   readonly pure: KgPerM2;
   readonly methodTargetPh: Ph;

@@ -1,0 +1,150 @@
+import type { Recorder } from '../derivation/derivation.ts';
+import type { Message } from '../derivation/message.ts';
+import { organicCarbonOf } from '../evidence/organic-matter.ts';
+import { toWaterPh } from '../evidence/ph-conversion/to-water-ph.ts';
+import type { SoilTest } from '../evidence/soil-test.ts';
+import { curveShape } from '../soil/buffer-curve.ts';
+import type { BufferCurve, Layer, Medium, PhEstimate, Texture } from '../soil/soil.ts';
+import type { Fraction, Ph } from '../units/si.ts';
+import { whatToAsk } from './ask.ts';
+import { type Combined, combine } from './combine.ts';
+import type { MethodInput, Reading, RequirementMethod } from './method.ts';
+import { lowerMethods, methodById, placeMethods, testMethods, textureMethods } from './methods.ts';
+import type { Reconciled } from './reconcile-types.ts';
+import { serves } from './region.ts';
+import { unusableBuffer } from './unusable-buffer.ts';
+import { createVoices, offer, settle, speaks, type Voices } from './voices.ts';
+
+export interface ReconcileInput {
+  /** On the water scale. */
+  readonly present: PhEstimate;
+  readonly targetPh: Ph;
+  readonly layer: Layer;
+  readonly medium: Medium;
+  /** Newest first. */
+  readonly tests: readonly SoilTest[];
+  readonly texture?: Texture;
+  readonly organicCarbon?: Fraction;
+  /** Used when no organic carbon is given: halved (PRIBYL_2010). */
+  readonly organicMatter?: Fraction;
+  readonly region?: string;
+  /** Which way the pH is to go; by default from present to target. */
+  readonly direction?: 'raise' | 'lower';
+  /** Carbonate store, kg CaCO3/kg; default none. */
+  readonly carbonate?: Fraction;
+  /** pH at which free carbonate holds this soil. */
+  readonly plateau?: Ph;
+  /** Readings from elsewhere, such as the bed's own answer to an earlier dose. */
+  readonly readings?: readonly Reading[];
+}
+
+type Outside = { readonly method: string; readonly reason: Message };
+
+const NO_TEST: SoilTest = { id: '', date: '1970-01-01', instrument: 'laboratory', depth: 0.15 };
+
+/** Organic carbon of the place, else of the newest test that has it. */
+function carbonOf(input: ReconcileInput): Fraction | undefined {
+  const own = input.organicCarbon ?? organicCarbonOf(input);
+  if (own !== undefined) return own;
+  for (const test of input.tests) {
+    const carbon = organicCarbonOf(test);
+    if (carbon !== undefined) return carbon;
+  }
+  return undefined;
+}
+
+/** What the methods are told of one test; an older test brings its own pH, because its figures belong to it. */
+function inputFor(input: ReconcileInput, test: SoilTest, carbon: Fraction | undefined, ownPh: boolean): MethodInput {
+  const own = ownPh && test.ph !== undefined ? toWaterPh(test.ph, test) : undefined;
+  const about: { -readonly [Key in keyof MethodInput]: MethodInput[Key] } = {
+    present: own === undefined ? input.present : { mean: own.mean, sd: input.present.sd },
+    targetPh: input.targetPh,
+    layer: input.layer,
+    medium: input.medium,
+    test,
+  };
+  if (input.texture !== undefined) about.texture = input.texture;
+  if (carbon !== undefined) about.organicCarbon = carbon;
+  if (input.region !== undefined) about.region = input.region;
+  return about;
+}
+
+/** Asks one method, and files its answer. */
+function hear(method: RequirementMethod, about: MethodInput, test: number, voices: Voices, outside: Outside[]): void {
+  const outcome = method.read(about);
+  if (outcome.state === 'reading') offer(voices, outcome.reading, test);
+  else if (outcome.state === 'outside') outside.push({ method: method.id, reason: outcome.reason });
+}
+
+/** Reads a speaker once more, so that its steps are on record. */
+function explain(reading: Reading, heard: readonly MethodInput[], recorder: Recorder): void {
+  const method = methodById(reading.method);
+  for (const about of heard) {
+    const outcome = method?.read(about);
+    if (outcome?.state !== 'reading' || outcome.reading.logBeta0 !== reading.logBeta0) continue;
+    method?.read(about, recorder);
+    return;
+  }
+}
+
+const curveOf = (input: ReconcileInput, combined: Combined): BufferCurve => ({
+  beta0: Math.exp(combined.logBeta0),
+  sdLog: combined.sdLog,
+  pm: curveShape.pm,
+  w: curveShape.w,
+  carbonate: input.carbonate ?? 0,
+  plateau: input.plateau ?? curveShape.plateau,
+});
+
+/**
+ * Brings every reading of the soil's resistance into one curve.
+ *
+ * Of each kind of evidence the fittest reading speaks (smallest calibration spread, so that the method made for the
+ * region comes first), the others stand beside it; of a rate, an acidity and a buffer pH printed on one report, only one
+ * speaks, because they are one measurement. Texture alone speaks when nothing says how much organic matter there is.
+ * A figure from an older test is read with that test's own pH.
+ *
+ * @returns a curve, or none with what to find out first when only a pH is known
+ * @source weights and spreads: lime-requirement section 7 (SORREL, judgement)
+ */
+export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconciled {
+  const carbon = carbonOf(input);
+  const lowering = (input.direction ?? (input.targetPh < input.present.mean ? 'lower' : 'raise')) === 'lower';
+  const { tests } = input;
+  const voices = createVoices();
+  const outside: Outside[] = [];
+  let unusable = false;
+
+  if (input.readings !== undefined) for (const reading of input.readings) offer(voices, reading, -1);
+
+  const heard: MethodInput[] = [];
+  for (let index = 0; index < tests.length; index++) {
+    const test = tests[index] as SoilTest;
+    const about = inputFor(input, test, carbon, tests.length > 1);
+    heard.push(about);
+    if (test.buffer !== undefined) {
+      const reason = unusableBuffer(test.buffer.method, test.acidity !== undefined);
+      if (reason !== undefined) {
+        unusable = true;
+        outside.push({ method: test.buffer.method, reason });
+      }
+    }
+    if (input.medium !== 'soilless') for (const method of testMethods) hear(method, about, index, voices, outside);
+  }
+
+  const place = inputFor(input, tests[0] ?? NO_TEST, carbon, false);
+  heard.push(place);
+  for (const method of placeMethods) hear(method, place, -1, voices, outside);
+  const matter = speaks(voices, 'texture and organic matter');
+  for (const method of textureMethods)
+    if (!matter || (method.regions.length > 0 && serves(method, place))) hear(method, place, -1, voices, outside);
+  if (lowering) for (const method of lowerMethods) hear(method, place, -1, voices, outside);
+
+  const { used, beside } = settle(voices);
+  if (recorder) for (const reading of used) explain(reading, heard, recorder);
+  const combined = used.length === 0 ? undefined : combine(used, recorder);
+  const ask = whatToAsk(place, used, combined?.disagree ?? false, unusable);
+  return combined === undefined
+    ? { used, beside, outside, disagree: false, ask }
+    : { curve: curveOf(input, combined), used, beside, outside, disagree: combined.disagree, ask };
+}

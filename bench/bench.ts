@@ -1,0 +1,94 @@
+// Measures ratios within this run, prints them and writes docs/bench.md. `--quick` uses fewer rows and writes nothing.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { coldStart } from './cold-start.ts';
+import { testLines } from './make-tests.ts';
+import { tableMemory } from './memory.ts';
+import { throughput } from './recommendations.ts';
+
+const quick = process.argv.includes('--quick');
+const lines: string[] = [];
+const say = (line = '') => {
+  console.log(line);
+  lines.push(line);
+};
+const fixed = (value: number, digits = 1) => value.toFixed(digits);
+const thousands = (value: number) => value.toLocaleString('en-US');
+const mib = (bytes: number) => fixed(bytes / 2 ** 20, 0);
+const verdict = (ratio: number, bound: number, aim?: number) =>
+  ratio > bound
+    ? '**outside the bound**'
+    : aim === undefined
+      ? 'within'
+      : ratio > aim
+        ? 'within, above the aim'
+        : 'within the aim';
+
+say('# Bench');
+say();
+say('<!-- Written by `npm run bench`. -->');
+say();
+say('Each figure is a ratio of two things measured in turns in the same run, so that a slow machine slows both.');
+say(`This run: Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown processor'}.`);
+say();
+
+say('## Starting');
+say();
+say('Against Node doing nothing (`node -e 0`); medians of pairs. Bound: 3 times.');
+say();
+say('| command | ours, ms | Node alone, ms | ratio | |');
+say('|---|---:|---:|---:|---|');
+for (const command of [
+  '--version',
+  'bed --ph 5.4 --texture loam --size "4 ft x 8 ft" --plants tomato --as-of 2026-11-01',
+]) {
+  const args = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2] ?? '');
+  const { ours, theirs, ratio } = await coldStart(args, quick ? 5 : 21);
+  say(`| \`sorrel ${command}\` | ${fixed(ours)} | ${fixed(theirs)} | ${fixed(ratio, 2)} | ${verdict(ratio, 3)} |`);
+}
+say();
+
+const rows = quick ? 10_000 : 100_000;
+const { parsers, fastest, pair, counts } = await throughput([...testLines(rows)].join(''), quick ? 3 : 5);
+say('## A full recommendation a row');
+say();
+say(
+  `${thousands(rows)} mixed soil tests from text to recommendation, without a forecast, against a bare parse of the same`,
+);
+say(`text by the fastest parser (${fastest}). Bound: 10 times; aim: 3 times.`);
+say();
+say('| bare parse by | ms |');
+say('|---|---:|');
+for (const { name, ms } of parsers) say(`| ${name} | ${fixed(ms, 0)} |`);
+say();
+say('| | ms | µs a row |');
+say('|---|---:|---:|');
+say(`| recommendations | ${fixed(pair.ours, 0)} | ${fixed((1000 * pair.ours) / rows, 2)} |`);
+say(`| bare parse | ${fixed(pair.theirs, 0)} | ${fixed((1000 * pair.theirs) / rows, 2)} |`);
+say();
+say(
+  `Ratio: **${fixed(pair.ratio, 2)}** (${verdict(pair.ratio, 10, 3)}). Of ${thousands(counts.rows)} rows ${thousands(counts.planned)}`,
+);
+say(`were good and ${thousands(counts.dosed)} got a dose; the others were reported.`);
+say();
+
+say('## Memory');
+say();
+say('Peak of `sorrel table` on a file, which it reads piece by piece: it should not grow with the number of rows.');
+say();
+say('| rows | resident, MiB | heap in use, MiB | seconds |');
+say('|---:|---:|---:|---:|');
+const folder = mkdtempSync(join(tmpdir(), 'sorrel-bench-'));
+try {
+  const peaks = (quick ? [1_000, 10_000] : [10_000, 100_000, 1_000_000]).map((count) => {
+    const peak = tableMemory(count, folder);
+    say(`| ${thousands(count)} | ${mib(peak.resident)} | ${mib(peak.heap)} | ${fixed(peak.seconds)} |`);
+    return peak.resident;
+  });
+  say();
+  say(`The largest file took ${fixed((peaks.at(-1) ?? 0) / (peaks[0] ?? 1), 2)} times the memory of the smallest.`);
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+if (!quick) writeFileSync(new URL('../docs/bench.md', import.meta.url), `${lines.join('\n')}\n`);

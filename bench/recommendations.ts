@@ -1,0 +1,73 @@
+import { rowReader } from '@sorrel/engine/document';
+import { recommend, type Settings } from '@sorrel/engine/plan';
+import { parse as csvParse } from 'csv-parse/sync';
+import papaparse from 'papaparse';
+import { inferSchema, initParser } from 'udsv';
+import { csvSplitter } from '../apps/cli/src/csv.ts';
+import { inTurns, median, type Pair, timed } from './measure.ts';
+
+const today = '2026-11-01';
+const settings: Settings = { today, overshootChance: 0.05, hemisphere: 'north', finenessSystem: 'OH' };
+const piece = 65_536;
+
+/** Bare parses of the same text to rows of cells, by the package that does it. */
+export const parsers: Readonly<Record<string, (text: string) => number>> = {
+  udsv: (text) => initParser(inferSchema(text, { trim: false })).stringArrs(text).length,
+  papaparse: (text) => papaparse.parse(text, { skipEmptyLines: true }).data.length - 1,
+  'csv-parse': (text) => csvParse(text).length - 1,
+};
+
+/** The whole main job for every row of a table, without a forecast: reader, place, recommendation. */
+export function recommendAll(text: string): {
+  readonly rows: number;
+  readonly planned: number;
+  readonly dosed: number;
+} {
+  const splitter = csvSplitter();
+  let reader: ReturnType<typeof rowReader> | undefined;
+  let [rows, planned, dosed] = [0, 0, 0];
+  const take = (records: ReturnType<typeof splitter.push>) => {
+    for (const { cells } of records) {
+      if (reader === undefined) {
+        reader = rowReader(cells, { today });
+        continue;
+      }
+      rows++;
+      const read = reader.read(cells, rows);
+      if (!read.ok) continue;
+      planned++;
+      if (recommend(read.place, [], settings).applications.length > 0) dosed++;
+    }
+  };
+  for (let at = 0; at < text.length; at += piece) take(splitter.push(text.slice(at, at + piece)));
+  take(splitter.end());
+  return { rows, planned, dosed };
+}
+
+export interface Throughput {
+  readonly parsers: readonly { readonly name: string; readonly ms: number }[];
+  readonly fastest: string;
+  readonly pair: Pair;
+  readonly counts: ReturnType<typeof recommendAll>;
+}
+
+/** Times the whole job against the fastest bare parse of the same text, in turns. */
+export async function throughput(text: string, rounds = 5): Promise<Throughput> {
+  const times: { name: string; ms: number }[] = [];
+  for (const [name, parse] of Object.entries(parsers)) {
+    parse(text);
+    const all: number[] = [];
+    for (let round = 0; round < rounds; round++) all.push(await timed(() => parse(text)));
+    times.push({ name, ms: median(all) });
+  }
+  times.sort((a, b) => a.ms - b.ms);
+  const fastest = times[0]?.name ?? '';
+  const bare = parsers[fastest];
+  if (bare === undefined) throw new RangeError('no parser');
+  const pair = await inTurns(
+    () => recommendAll(text),
+    () => bare(text),
+    rounds,
+  );
+  return { parsers: times, fastest, pair, counts: recommendAll(text) };
+}

@@ -10,6 +10,8 @@ export const row = z.strictObject({
   sPercent: optionalNumber,
   caPercent: optionalNumber,
   mgPercent: optionalNumber,
+  naPercent: optionalNumber,
+  clPercent: optionalNumber,
   /** Minus is acid. */
   publishedKgCaco3Per100kg: number,
   pierreKgCaco3Per100kg: number,

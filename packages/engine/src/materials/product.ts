@@ -57,14 +57,13 @@ export function productFrom(
   const fineness = finenessOf(row, label, finenessSystem, recorder);
   if (!fineness.ok) return fineness;
   const density = label.density ?? (row.densityTypical === undefined ? undefined : row.densityTypical * 1000);
-  const own = row.role === 'acidifying' ? (label.iron ?? label.aluminium ?? label.purity) : label.neutralisingValue;
   return ok({
     material: row.key,
     name: label.name ?? row.name,
     role: row.role,
     form: row.form,
     currency: currencyPerKg(row, label, recorder),
-    currencyBasis: own === undefined ? 'assumed' : 'label',
+    currencyBasis: labelled(row, label) === undefined ? 'assumed' : 'label',
     moisture: label.moisture ?? row.moisture,
     ...fineness.value,
     ...(label.sieves === undefined ? {} : { sieves: label.sieves }),
@@ -87,6 +86,13 @@ export function defaultProduct(key: string): Product {
   const product = productFrom(key);
   if (!product.ok) throw new RangeError(product.problems[0]?.message ?? key);
   return product.value;
+}
+
+/** The label figure that settles what the product does; purity alone does not tell which hydrate a sulfate is. */
+function labelled(row: MaterialRow, label: LabelFigures): Fraction | undefined {
+  if (row.role !== 'acidifying') return label.neutralisingValue;
+  if (row.iron !== undefined) return label.iron;
+  return row.aluminium !== undefined ? label.aluminium : label.purity;
 }
 
 interface Efficiency {

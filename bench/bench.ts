@@ -54,7 +54,7 @@ const { parsers, fastest, pair, counts } = await throughput([...testLines(rows)]
 say('## A full recommendation a row');
 say();
 say(
-  `${thousands(rows)} mixed soil tests from text to recommendation, without a forecast, against a bare parse of the same`,
+  `${thousands(rows)} mixed soil tests from text to a finished row of the plan, without a forecast, against a bare parse of the same`,
 );
 say(`text by the fastest parser (${fastest}). Bound: 10 times; aim: 3 times.`);
 say();

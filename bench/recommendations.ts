@@ -4,6 +4,7 @@ import { parse as csvParse } from 'csv-parse/sync';
 import papaparse from 'papaparse';
 import { inferSchema, initParser } from 'udsv';
 import { csvSplitter } from '../apps/cli/src/csv.ts';
+import { csvLine, planRow } from '../apps/cli/src/plan-row.ts';
 import { inTurns, median, type Pair, timed } from './measure.ts';
 
 const today = '2026-11-01';
@@ -17,17 +18,21 @@ export const parsers: Readonly<Record<string, (text: string) => number>> = {
   'csv-parse': (text) => csvParse(text).length - 1,
 };
 
-/** The whole main job for every row of a table, without a forecast: reader, place, recommendation. */
-export function recommendAll(text: string): {
+export interface Counts {
   readonly rows: number;
   readonly planned: number;
   readonly dosed: number;
-} {
+  /** Letters of the finished table. */
+  readonly written: number;
+}
+
+/** The whole main job for every row of a table, without a forecast: reader, place, recommendation, row of the plan. */
+export function recommendAll(text: string): Counts {
   const splitter = csvSplitter();
   let reader: ReturnType<typeof rowReader> | undefined;
-  let [rows, planned, dosed] = [0, 0, 0];
+  let [rows, planned, dosed, written] = [0, 0, 0, 0];
   const take = (records: ReturnType<typeof splitter.push>) => {
-    for (const { cells } of records) {
+    for (const { cells, line } of records) {
       if (reader === undefined) {
         reader = rowReader(cells, { today });
         continue;
@@ -36,19 +41,21 @@ export function recommendAll(text: string): {
       const read = reader.read(cells, rows);
       if (!read.ok) continue;
       planned++;
-      if (recommend(read.place, [], settings).applications.length > 0) dosed++;
+      const recommendation = recommend(read.place, [], settings);
+      if (recommendation.applications.length > 0) dosed++;
+      written += csvLine(planRow(line, read.place, recommendation, 'metric')).length;
     }
   };
   for (let at = 0; at < text.length; at += piece) take(splitter.push(text.slice(at, at + piece)));
   take(splitter.end());
-  return { rows, planned, dosed };
+  return { rows, planned, dosed, written };
 }
 
 export interface Throughput {
   readonly parsers: readonly { readonly name: string; readonly ms: number }[];
   readonly fastest: string;
   readonly pair: Pair;
-  readonly counts: ReturnType<typeof recommendAll>;
+  readonly counts: Counts;
 }
 
 /** Times the whole job against the fastest bare parse of the same text, in turns. */

@@ -1,7 +1,7 @@
 import { acidifyingLimits } from '@sorrel/almanac/acidifying-limits';
 import { acidsForWater, type WaterAcidRow } from '@sorrel/almanac/acids-for-water';
 import { sulfurTemperatureFactor } from '../../packages/engine/src/forecast/oxidise.ts';
-import { massPerSulfur, sulfurFor } from '../../packages/engine/src/materials/sulfur-equivalent.ts';
+import { ACID_PER_SULFUR, massPerSulfur, sulfurFor } from '../../packages/engine/src/materials/sulfur-equivalent.ts';
 import { acidStrength } from '../../packages/engine/src/materials/water-acid.ts';
 import {
   aluminiumSulfatePublished,
@@ -22,8 +22,12 @@ const wants = (check: CheckCase, ...keys: string[]) => keys.every((key) => key i
 
 const stoichiometry: Adapter = {
   name: 'sulfur for carbonate',
-  accepts: (check) => has(check, 'CaCO3_kg') && wants(check, 'S_kg'),
-  compute: (check) => ({ S_kg: sulfurFor(number(check, 'CaCO3_kg') ?? Number.NaN) }),
+  accepts: (check) =>
+    (has(check, 'CaCO3_kg') && wants(check, 'S_kg')) || (has(check, 'S_kg') && wants(check, 'CaCO3_kg')),
+  compute: (check) => ({
+    S_kg: sulfurFor(number(check, 'CaCO3_kg') ?? Number.NaN),
+    CaCO3_kg: (number(check, 'S_kg') ?? Number.NaN) * ACID_PER_SULFUR,
+  }),
 };
 
 const freeLime: Adapter = {

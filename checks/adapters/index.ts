@@ -1,4 +1,8 @@
 import type { Adapter } from '../adapter.ts';
+import { acidification } from './acidification.ts';
+import { plan } from './plan.ts';
+import { plants } from './plants.ts';
+import { units } from './units.ts';
 
 /** Every adapter, one file a room. */
-export const adapters: readonly Adapter[] = [];
+export const adapters: readonly Adapter[] = [...units, ...plants, ...acidification, ...plan];

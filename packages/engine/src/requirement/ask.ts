@@ -50,6 +50,8 @@ export interface AskInput {
   readonly texture?: Texture;
   readonly organicCarbon?: Fraction;
   readonly region?: string;
+  /** The newest test, whose laboratory may say its region. */
+  readonly test: { readonly region?: string };
 }
 
 /**
@@ -74,12 +76,13 @@ export function whatToAsk(
       measured = true;
       if (calibrationSd === undefined || calibrationSd < 0.4) foreign = false;
     }
+  const place = input.test.region ?? input.region;
   if (measured) {
-    const region = foreign && input.region === undefined;
+    const region = foreign && place === undefined;
     if (!disagree && !region) return NOTHING;
     return [...(disagree ? [ASK_AGAIN] : []), ...(region ? [ASK_REGION] : [])];
   }
-  const buffer = unusable ? ASK_PRINTED : bufferOf(input.region);
+  const buffer = unusable ? ASK_PRINTED : bufferOf(place);
   if (used.length > 0 && !texture && !disagree) return buffer === ASK_BUFFER ? ONLY_BUFFER : [buffer];
   return [
     ...(disagree ? [ASK_AGAIN] : []),

@@ -24,7 +24,7 @@ export interface Figure {
   /** Soil it is meant for, kg/m²; 1 when the method works per kg of soil. */
   readonly soilMass: KgPerM2;
   /** Calibration spread, when the method's own does not apply. */
-  readonly spread?: number;
+  readonly spread?: number | undefined;
 }
 
 /**

@@ -8,11 +8,10 @@ import { recordPublished } from './record.ts';
 import { smpBufferPh, smpSpread } from './smp-buffer.ts';
 import { nearestTarget } from './targets.ts';
 
-const equations = {
-  5.5: { a: 6405, b: 1590, c: 98 },
-  6: { a: 12810, b: 3180, c: 196 },
-  6.8: { a: 25620, b: 6360, c: 391 },
-} as const;
+const TO_5_5 = { a: 6405, b: 1590, c: 98 };
+const TO_6 = { a: 12810, b: 3180, c: 196 };
+const TO_6_8 = { a: 25620, b: 6360, c: 391 };
+const equationFor = (target: KansasTarget) => (target === 5.5 ? TO_5_5 : target === 6 ? TO_6 : TO_6_8);
 export type KansasTarget = 5.5 | 6 | 6.8;
 const targets: readonly KansasTarget[] = [5.5, 6, 6.8];
 
@@ -25,7 +24,7 @@ const targets: readonly KansasTarget[] = [5.5, 6, 6.8];
  * @source KSU-MF2586 (from memory)
  */
 export function kansasLbPerAcre(bufferPh: Ph, target: KansasTarget, inches: number): number {
-  const { a, b, c } = equations[target];
+  const { a, b, c } = equationFor(target);
   return Math.max(0, (a - b * bufferPh + c * bufferPh * bufferPh) * inches);
 }
 
@@ -48,7 +47,7 @@ export const kansas: RequirementMethod = {
     const value = kansasLbPerAcre(bufferPh, target, inches);
     if (recorder)
       recordPublished(recorder, kansas, {
-        formula: `(${equations[target].a} - ${equations[target].b} B + ${equations[target].c} B^2) x inches`,
+        formula: `(${equationFor(target).a} - ${equationFor(target).b} B + ${equationFor(target).c} B^2) x inches`,
         terms: [
           { symbol: 'B', value: bufferPh, unit: 'SMP buffer pH', origin: 'entered' },
           { symbol: 'inches', value: inches, unit: 'in', origin: 'entered' },
@@ -66,7 +65,7 @@ export const kansas: RequirementMethod = {
         allowance: about.allowance,
         targetPh: target,
         soilMass: input.layer.depth * FURROW_SLICE_DENSITY,
-        ...smpSpread(kansas, input),
+        spread: smpSpread(kansas, input),
       },
       recorder,
     );

@@ -29,26 +29,22 @@ import { ukFactor } from './uk-factor.ts';
  * go to Oregon's table first, the newest calibration and the one without an allowance (lime-requirement, section 7).
  */
 
-/** Read figures of one soil test. */
-export const testMethods: readonly RequirementMethod[] = [
-  ugaLbc,
-  printedRate,
+/** By what a soil test must hold for them to say anything, so that the reconciler asks nobody in vain. */
+export const capacityMethods: readonly RequirementMethod[] = [ugaLbc];
+export const printedMethods: readonly RequirementMethod[] = [printedRate];
+export const bufferMethods: readonly RequirementMethod[] = [
   osuSikora,
   smpTristate,
   smpTablePure,
   smpTableAgGround,
   kansas,
   adamsEvans,
-  psuMehlich,
-  psuTurf,
-  ncMehlich,
-  mehlich1976,
-  cochrane,
-  kamprath,
-  brAlCaMg,
-  brBaseSaturation,
-  nswEcec,
 ];
+/** By mass, by volume, or from a Mehlich buffer pH. */
+export const acidityMethods: readonly RequirementMethod[] = [psuMehlich, psuTurf, ncMehlich, mehlich1976];
+export const aluminiumMethods: readonly RequirementMethod[] = [cochrane, kamprath, brAlCaMg];
+/** An exchange capacity, or the aluminium and bases it is summed from. */
+export const exchangeMethods: readonly RequirementMethod[] = [brBaseSaturation, nswEcec];
 
 /** Read what is known of the place, whatever the test. */
 export const placeMethods: readonly RequirementMethod[] = [
@@ -67,7 +63,12 @@ export { lowerMethods };
 
 /** Every published method Sorrel knows how to read. */
 export const methods: readonly RequirementMethod[] = [
-  ...testMethods,
+  ...capacityMethods,
+  ...printedMethods,
+  ...bufferMethods,
+  ...acidityMethods,
+  ...aluminiumMethods,
+  ...exchangeMethods,
   ...placeMethods,
   ...textureMethods,
   ...lowerMethods,

@@ -79,7 +79,7 @@ export const osuSikora: RequirementMethod = {
         allowance: about.allowance,
         targetPh: target,
         soilMass: SOIL_MASS,
-        ...(buffer.method === 'smp' ? { spread: about.sdLog.foreign } : undefined),
+        spread: buffer.method === 'smp' ? about.sdLog.foreign : undefined,
       },
       recorder,
     );

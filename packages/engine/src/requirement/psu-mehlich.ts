@@ -8,7 +8,7 @@ import { recordPublished } from './record.ts';
 import { nearestTarget } from './targets.ts';
 
 export type PsuTarget = 6 | 6.5 | 7;
-const perMeq: Readonly<Record<PsuTarget, number>> = { 6: 675, 6.5: 840, 7: 1000 };
+const perMeq = (target: PsuTarget): number => (target === 6 ? 675 : target === 6.5 ? 840 : 1000);
 const targets: readonly PsuTarget[] = [6, 6.5, 7];
 /** Acidity below which the 6.5 rule prints a flat rate, meq/100 g. */
 const FLOOR_BELOW = 4;
@@ -23,7 +23,7 @@ const FLOOR_BELOW = 4;
  */
 export function psuLbCcePerAcre(acidity: number, target: PsuTarget, ph?: Ph): number {
   if (target === 6.5 && acidity < FLOOR_BELOW) return ph !== undefined && ph >= 6.5 ? 0 : 2000;
-  return acidity * perMeq[target];
+  return acidity * perMeq(target);
 }
 
 const about = described('psu-mehlich');
@@ -49,7 +49,7 @@ export const psuMehlich: RequirementMethod = {
     const value = psuLbCcePerAcre(acidity, target);
     if (recorder)
       recordPublished(recorder, psuMehlich, {
-        formula: `EA x ${perMeq[target]}`,
+        formula: `EA x ${perMeq(target)}`,
         terms: [{ symbol: 'EA', value: acidity, unit: 'meq/100 g', origin: 'entered' }],
         value,
         unit: UNIT,

@@ -15,7 +15,10 @@ const column = (target: PsuTarget): Line =>
       .filter((row) => row.target_ph === target)
       .map((row) => [row.acidity_meq_per_100g, row.lb_cce_per_1000sqft]),
   );
-const columns: Readonly<Record<PsuTarget, Line>> = { 6: column(6), 6.5: column(6.5), 7: column(7) };
+const TO_6 = column(6);
+const TO_6_5 = column(6.5);
+const TO_7 = column(7);
+const columnFor = (target: PsuTarget): Line => (target === 6 ? TO_6 : target === 6.5 ? TO_6_5 : TO_7);
 const targets: readonly PsuTarget[] = [6, 6.5, 7];
 /** Smallest rate the table prints: a floor, not a reading. */
 const FLOOR = 50;
@@ -27,7 +30,7 @@ const FLOOR = 50;
  * @param acidity EA, 2 to 25.1 meq/100 g; NaN outside
  * @source PSU-turf (read)
  */
-export const psuTurfLbPer1000SqFt = (acidity: number, target: PsuTarget): number => valueAt(columns[target], acidity);
+export const psuTurfLbPer1000SqFt = (acidity: number, target: PsuTarget): number => valueAt(columnFor(target), acidity);
 
 const about = described('psu-turf');
 const OUTSIDE = beyond(about.domain);

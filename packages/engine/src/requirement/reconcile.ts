@@ -9,7 +9,18 @@ import type { Fraction, Ph } from '../units/si.ts';
 import { whatToAsk } from './ask.ts';
 import { type Combined, combine } from './combine.ts';
 import type { MethodInput, Reading, RequirementMethod } from './method.ts';
-import { lowerMethods, methodById, placeMethods, testMethods, textureMethods } from './methods.ts';
+import {
+  acidityMethods,
+  aluminiumMethods,
+  bufferMethods,
+  capacityMethods,
+  exchangeMethods,
+  lowerMethods,
+  methodById,
+  placeMethods,
+  printedMethods,
+  textureMethods,
+} from './methods.ts';
 import type { Reconciled } from './reconcile-types.ts';
 import { serves } from './region.ts';
 import { unusableBuffer } from './unusable-buffer.ts';
@@ -76,6 +87,28 @@ function hear(method: RequirementMethod, about: MethodInput, test: number, voice
   else if (outcome.state === 'outside') outside.push({ method: method.id, reason: outcome.reason });
 }
 
+function hearAll(
+  methods: readonly RequirementMethod[],
+  about: MethodInput,
+  test: number,
+  voices: Voices,
+  outside: Outside[],
+): void {
+  for (const method of methods) hear(method, about, test, voices, outside);
+}
+
+/** Asks the methods for which the test holds something. */
+function hearTest(about: MethodInput, index: number, voices: Voices, outside: Outside[]): void {
+  const { test } = about;
+  if (test.limeBufferCapacity !== undefined) hearAll(capacityMethods, about, index, voices, outside);
+  if (test.printedRate !== undefined) hearAll(printedMethods, about, index, voices, outside);
+  if (test.buffer !== undefined) hearAll(bufferMethods, about, index, voices, outside);
+  if (test.acidity !== undefined || test.acidityByVolume !== undefined || test.buffer?.method === 'mehlich')
+    hearAll(acidityMethods, about, index, voices, outside);
+  if (test.aluminium !== undefined) hearAll(aluminiumMethods, about, index, voices, outside);
+  if (test.cec !== undefined || test.aluminium !== undefined) hearAll(exchangeMethods, about, index, voices, outside);
+}
+
 /** Reads a speaker once more, so that its steps are on record. */
 function explain(reading: Reading, heard: readonly MethodInput[], recorder: Recorder): void {
   const method = methodById(reading.method);
@@ -129,16 +162,16 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
         outside.push({ method: test.buffer.method, reason });
       }
     }
-    if (input.medium !== 'soilless') for (const method of testMethods) hear(method, about, index, voices, outside);
+    if (input.medium !== 'soilless') hearTest(about, index, voices, outside);
   }
 
   const place = inputFor(input, tests[0] ?? NO_TEST, carbon, false);
   heard.push(place);
-  for (const method of placeMethods) hear(method, place, -1, voices, outside);
+  hearAll(placeMethods, place, -1, voices, outside);
   const matter = speaks(voices, 'texture and organic matter');
   for (const method of textureMethods)
     if (!matter || (method.regions.length > 0 && serves(method, place))) hear(method, place, -1, voices, outside);
-  if (lowering) for (const method of lowerMethods) hear(method, place, -1, voices, outside);
+  if (lowering) hearAll(lowerMethods, place, -1, voices, outside);
 
   const { used, beside } = settle(voices);
   if (recorder) for (const reading of used) explain(reading, heard, recorder);

@@ -11,5 +11,5 @@ export function smpBufferPh(input: MethodInput): Ph | undefined {
 }
 
 /** A Sikora figure in an SMP calibration counts as foreign wherever the soil lies. */
-export const smpSpread = (method: RequirementMethod, input: MethodInput): { spread: number } | undefined =>
-  input.test.buffer?.method === 'sikora' ? { spread: method.sdLog.foreign } : undefined;
+export const smpSpread = (method: RequirementMethod, input: MethodInput): number | undefined =>
+  input.test.buffer?.method === 'sikora' ? method.sdLog.foreign : undefined;

@@ -60,7 +60,7 @@ function read(
       allowance: method.allowance,
       targetPh,
       soilMass: SOIL_MASS,
-      ...smpSpread(method, input),
+      spread: smpSpread(method, input),
     },
     recorder,
   );

@@ -7,11 +7,10 @@ import { recordPublished } from './record.ts';
 import { smpBufferPh, smpSpread } from './smp-buffer.ts';
 import { nearestTarget } from './targets.ts';
 
-const equations = {
-  6: { a: 49.3, b: 0.71 },
-  6.5: { a: 60.4, b: 0.87 },
-  6.8: { a: 71.4, b: 1.03 },
-} as const;
+const TO_6 = { a: 49.3, b: 0.71 };
+const TO_6_5 = { a: 60.4, b: 0.87 };
+const TO_6_8 = { a: 71.4, b: 1.03 };
+const equationFor = (target: TriStateTarget) => (target === 6 ? TO_6 : target === 6.5 ? TO_6_5 : TO_6_8);
 export type TriStateTarget = 6 | 6.5 | 6.8;
 const targets: readonly TriStateTarget[] = [6, 6.5, 6.8];
 
@@ -23,7 +22,7 @@ const targets: readonly TriStateTarget[] = [6, 6.5, 6.8];
  * @source TriState1995 (from memory)
  */
 export function triStateShortTonPerAcre(lti: number, target: TriStateTarget): number {
-  const { a, b } = equations[target];
+  const { a, b } = equationFor(target);
   return Math.max(0, a - b * lti);
 }
 
@@ -47,7 +46,7 @@ export const smpTristate: RequirementMethod = {
     const value = triStateShortTonPerAcre(lti, target);
     if (recorder)
       recordPublished(recorder, smpTristate, {
-        formula: `${equations[target].a} - ${equations[target].b} LTI`,
+        formula: `${equationFor(target).a} - ${equationFor(target).b} LTI`,
         terms: [{ symbol: 'LTI', value: lti, unit: '10 x SMP buffer pH', origin: 'entered' }],
         value,
         unit: UNIT,
@@ -62,7 +61,7 @@ export const smpTristate: RequirementMethod = {
         allowance: about.allowance,
         targetPh: target,
         soilMass: SOIL_MASS,
-        ...smpSpread(smpTristate, input),
+        spread: smpSpread(smpTristate, input),
       },
       recorder,
     );

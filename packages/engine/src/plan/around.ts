@@ -1,6 +1,8 @@
 import type { Message } from '../derivation/message.ts';
+import type { PresentPh } from '../evidence/present-ph.ts';
 import type { SoilTest } from '../evidence/soil-test.ts';
-import { addMonths, laterOf } from '../units/calendar.ts';
+import type { FreeLime } from '../soil/free-lime.ts';
+import { addDays, addMonths, laterOf } from '../units/calendar.ts';
 import type { Fraction, IsoDate, Ph } from '../units/si.ts';
 import type { Place, Settings } from './place.ts';
 import type { Decision, Recommendation } from './recommendation.ts';
@@ -50,16 +52,21 @@ export function asks(
   decision: Decision,
   place: Place,
   fromReadings: readonly Message[],
-  ph: Ph | undefined,
-  carbonateKnown: boolean,
+  present: PresentPh | undefined,
+  freeLime: FreeLime | undefined,
 ): readonly Message[] {
-  if (decision === 'leave alone') return [];
+  const pot = place.kind === 'container';
   const list: Message[] = [];
-  if (ph === undefined) list.push({ code: 'plan.ask-soil-test' });
-  else if (!place.tests.some((test) => test.instrument === 'laboratory' && test.ph !== undefined))
-    list.push({ code: 'plan.ask-laboratory' });
-  if (ph !== undefined && ph > 7.2 && !carbonateKnown) list.push({ code: 'plan.ask-fizz' });
-  list.push(...fromReadings);
+  if (present === undefined) list.push({ code: pot ? 'plan.pot-no-test' : 'plan.ask-soil-test' });
+  else {
+    list.push(...present.notes);
+    if (decision !== 'leave alone') {
+      if (!present.mayDose) list.push({ code: pot ? 'plan.pot-no-test' : 'plan.ask-laboratory' });
+      if (!pot && freeLime?.class === 'test first') list.push({ code: 'plan.ask-fizz' });
+      list.push(...fromReadings);
+    }
+  }
+  if (pot && place.water === undefined) list.push({ code: 'plan.ask-water' });
   if (place.plants.length === 0 && place.target === undefined) list.push({ code: 'plan.ask-plants' });
   return list;
 }
@@ -71,8 +78,23 @@ export function instead(decision: Decision, ph: Ph | undefined, place: Place): r
     : [];
 }
 
-/** Routine retest of a place that is left alone: three years after the last test, in the same season. */
-export function routineRetest(lastTest: IsoDate, settings: Settings): NonNullable<Recommendation['retest']> {
+/**
+ * When to test a place again that gets no dose: three years after the last test (PSU_LAWN); pots in four weeks, because
+ * small volumes and their water move fast. Undefined when a test is what is missing.
+ */
+export function retestOf(
+  decision: Decision,
+  place: Place,
+  lastTest: IsoDate | undefined,
+  settings: Settings,
+): Recommendation['retest'] {
+  if (lastTest === undefined || decision === 'find out first') return undefined;
+  if (place.kind === 'container')
+    return {
+      earliest: addDays(settings.today, 28),
+      latest: addDays(settings.today, 42),
+      why: { code: 'plan.retest-pot' },
+    };
   const due = laterOf(addMonths(lastTest, ROUTINE_MONTHS), settings.today);
   return { earliest: due, latest: addMonths(due, 3), why: { code: 'plan.retest-routine' } };
 }

@@ -13,7 +13,7 @@ const ENOUGH_MAGNESIUM = 100e-6;
 const DOLOMITIC = 0.06;
 
 export interface Choice {
-  /** Fit products, best first; never empty: without one at hand the almanac's usual product stands in. */
+  /** Fit products, best first; without one at hand the almanac's usual product stands in. Empty when all is refused. */
   readonly ranked: readonly Product[];
   readonly refused: readonly Message[];
   /** Why this one, e.g. the magnesium test. */
@@ -50,7 +50,12 @@ export function chooseProducts(
   const wantDolomitic = magnesium !== undefined && magnesium <= LOW_MAGNESIUM;
   const wantCalcitic = magnesium !== undefined && magnesium > ENOUGH_MAGNESIUM;
   const assumed = fit.length === 0;
-  if (assumed) fit.push(usualProduct(direction, wantDolomitic || context.medium === 'soilless'));
+  if (assumed) {
+    const usual = usualProduct(direction, wantDolomitic || context.medium === 'soilless');
+    const refusal = refusalFor(usual, context);
+    if (refusal === undefined) fit.push(usual);
+    else refused.push(refusal);
+  }
   if (fit.length > 1)
     fit.sort(
       (a, b) => merit(b, direction, wantDolomitic, wantCalcitic) - merit(a, direction, wantDolomitic, wantCalcitic),
@@ -58,10 +63,12 @@ export function chooseProducts(
   return { ranked: fit, refused, why: reasons(direction, magnesium, wantDolomitic, wantCalcitic, fit[0]), assumed };
 }
 
-function usualProduct(direction: 'raise' | 'lower', dolomitic: boolean): Product {
-  if (direction === 'lower') return defaultProduct('sulfur-powder');
-  return defaultProduct(dolomitic ? 'dolomitic-limestone' : 'calcitic-limestone');
-}
+const SULFUR = defaultProduct('sulfur-powder');
+const CALCITIC = defaultProduct('calcitic-limestone');
+const DOLOMITIC_STONE = defaultProduct('dolomitic-limestone');
+
+const usualProduct = (direction: 'raise' | 'lower', dolomitic: boolean): Product =>
+  direction === 'lower' ? SULFUR : dolomitic ? DOLOMITIC_STONE : CALCITIC;
 
 function merit(product: Product, direction: 'raise' | 'lower', wantDolomitic: boolean, wantCalcitic: boolean): number {
   let merit = product.efficiency;

@@ -1,4 +1,5 @@
 import type { Message } from '../derivation/message.ts';
+import type { FreeLime } from '../soil/free-lime.ts';
 import type { PhEstimate } from '../soil/soil.ts';
 import type { Place } from './place.ts';
 import type { Decision, Target } from './recommendation.ts';
@@ -10,8 +11,8 @@ export interface Facts {
   readonly present: PhEstimate | undefined;
   /** False when the only pH comes from an instrument that must not set a dose. */
   readonly mayDose: boolean;
-  /** Free carbonate in the soil, kg/kg; `known` false when nobody looked. */
-  readonly carbonate: { readonly fraction: number; readonly known: boolean };
+  /** What is known of free lime; undefined for pots, whose mixes are not limy ground. */
+  readonly freeLime: FreeLime | undefined;
   /** Total lead, kg/kg, highest reported. */
   readonly lead: number | undefined;
   /** Whether the evidence gives a buffer curve, so that a rate can be worked out. */
@@ -25,12 +26,6 @@ export interface Verdict {
 
 /** Below this the reading is so odd that a professional should look before anything is spread (safety: refer out below 4). */
 const EXTREME_LOW = 3.5;
-/** Above this sodium is the likely cause, which needs another treatment (UC-BB). */
-const SODIUM = 8.4;
-/** Above this, texture says nothing about sulfur: a carbonate test must come first (acidification note, section 2). */
-const CARBONATE_TEST_ABOVE = 7.2;
-/** More free lime than this is not acidified in the ground (acidification note, section 4, judgement). */
-const TOO_MUCH_CARBONATE = 0.003;
 /** Lead from which acidifying is refused: the cautious 2024 multi-source level (EPA_2024). */
 export const LEAD_BLOCKS_ACID = 100e-6;
 
@@ -84,6 +79,7 @@ function raising(facts: Facts): Verdict {
 
 function lowering(facts: Facts, gap: number, place: Place): Verdict {
   const ph = facts.present?.mean ?? 0;
+  const { freeLime } = facts;
   const acidLovers = place.plants.filter((plant) => plant.reaction === 'acid-loving');
   const cannot = (reason: Message): Verdict =>
     acidLovers.length > 0 && acidLovers.length === place.plants.length
@@ -91,17 +87,16 @@ function lowering(facts: Facts, gap: number, place: Place): Verdict {
       : { decision: 'not practical', reasons: [reason, say('plan.live-with-it', facts)] };
   if (facts.lead !== undefined && facts.lead >= LEAD_BLOCKS_ACID)
     return { decision: 'not practical', reasons: [say('plan.lead-blocks-acid', facts)] };
-  if (ph > SODIUM) return { decision: 'not practical', reasons: [say('plan.sodium', facts)] };
+  if (freeLime?.sodiumSuspected) return { decision: 'not practical', reasons: [say('plan.sodium', facts)] };
   const tolerated =
     place.plants.length > 0 &&
     acidLovers.length === 0 &&
     gap <= 1 &&
     place.plants.every((plant) => (plant.toleratesHigh ?? plant.high + 1) >= ph);
   if (tolerated) return { decision: 'leave alone', reasons: [say('plan.tolerated-limy', facts)] };
-  if (facts.carbonate.known && facts.carbonate.fraction > TOO_MUCH_CARBONATE)
+  if (freeLime?.class === 'small beds only' || freeLime?.class === 'do not acidify in ground')
     return cannot(say('plan.free-lime', facts));
-  if (ph > CARBONATE_TEST_ABOVE && !facts.carbonate.known)
-    return { decision: 'find out first', reasons: [say('plan.fizz-first', facts)] };
+  if (freeLime?.class === 'test first') return { decision: 'find out first', reasons: [say('plan.fizz-first', facts)] };
   if (!facts.hasCurve)
     return { decision: 'find out first', reasons: [say('plan.limy-no-rate', facts), { code: 'plan.ph-alone' }] };
   return { decision: 'lower', reasons: [say('plan.lower', facts)] };

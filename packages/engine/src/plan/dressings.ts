@@ -1,7 +1,7 @@
 import type { Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
 import type { Product } from '../materials/material.ts';
-import { addMonths } from '../units/calendar.ts';
+import { addDays, addMonths } from '../units/calendar.ts';
 import type { IsoDate } from '../units/si.ts';
 import { capFor } from './cap.ts';
 import type { Place, Settings } from './place.ts';
@@ -11,6 +11,8 @@ import { afterWarmMonths, type Work, windowFor } from './when.ts';
 
 /** How many later dressings are listed; beyond that the retest decides anyway. */
 const MOST_LISTED = 4;
+/** Days for a laboratory to answer (common practice, no source). */
+const TO_HEAR_BACK = 21;
 
 export interface Job {
   readonly direction: 'raise' | 'lower';
@@ -50,15 +52,23 @@ export function dressingsOf(job: Job, recorder?: Recorder): Dressings {
   const capped = job.first > cap.currency;
   const first = Math.min(job.first, cap.currency);
   const work = workOf(direction, best, place);
-  let window = windowFor(work, settings.today, settings);
+  const pot = place.kind === 'container';
+  // A pot can be repotted on any day; the ground must be thawed, or warm enough for sulfur.
+  const windowFrom = (date: IsoDate) =>
+    pot ? { earliest: date, latest: addDays(date, 28) } : windowFor(work, date, settings);
+  const retestFrom = (date: IsoDate) =>
+    pot
+      ? { earliest: addDays(date, 28), latest: addDays(date, 42) }
+      : retestAfter(direction, date, cap.months, settings);
+  let window = windowFrom(settings.today);
   const applications: Application[] = share(first, ranked, 1, window, job, false);
-  const retest = retestAfter(direction, window.earliest, cap.months, settings);
+  const retest = retestFrom(window.earliest);
   const rests = capThenRest(need - first, cap.currency);
-  let earliest = addMonths(retest.earliest, 1);
+  let earliest = addDays(retest.earliest, TO_HEAR_BACK);
   for (let i = 0; i < Math.min(rests.length, MOST_LISTED); i++) {
-    window = windowFor(work, earliest, settings);
+    window = windowFrom(earliest);
     applications.push(...share(rests[i] as number, ranked.slice(0, 1), i + 2, window, job, true));
-    earliest = retestAfter(direction, window.earliest, cap.months, settings).earliest;
+    earliest = addDays(retestFrom(window.earliest).earliest, TO_HEAR_BACK);
   }
   return { applications, retest, count: Math.ceil(need / cap.currency - 1e-9), capped };
 }

@@ -30,6 +30,7 @@ export const plan = {
   'plan.fizz-first':
     'The pH is {ph}. Before any sulfur, find out if there is free lime: put a few drops of vinegar on dry soil and watch for fizz.',
   'plan.too-many-dressings': 'It would take about {count} dressings at the largest safe rate. That is not practical.',
+  'plan.no-limit-published': 'Nobody has published a safe amount for this here, so none is offered.',
   'plan.too-unsure': 'What is known is too unsure for a safe dose. A better test comes first.',
   'plan.step-cap': 'The whole amount is more than may be given at once, so it goes on in steps with a retest between.',
   'plan.step-risk':

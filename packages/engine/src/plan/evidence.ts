@@ -1,0 +1,88 @@
+import type { Recorder } from '../derivation/derivation.ts';
+import { carbonateOf } from '../evidence/carbonate.ts';
+import { type PresentPh, presentPh } from '../evidence/present-ph.ts';
+import type { SoilTest } from '../evidence/soil-test.ts';
+import { reconcile } from '../requirement/reconcile.ts';
+import type { Reconciled } from '../requirement/reconcile-types.ts';
+import { type FreeLime, freeLimeOf } from '../soil/free-lime.ts';
+import { layerOf } from '../soil/layer.ts';
+import type { Layer, Texture } from '../soil/soil.ts';
+import { textureOf } from '../soil/texture-of.ts';
+import { highestLead, newestLaboratory } from './around.ts';
+import type { Place, Settings } from './place.ts';
+import type { Target } from './recommendation.ts';
+
+/** What is known of one place, before anything is decided. */
+export interface Evidence {
+  /** Newest laboratory test. */
+  readonly latest: SoilTest | undefined;
+  readonly texture: Texture | undefined;
+  /** Treated layer; for pots one cubic metre of mix, so that rates come out per volume. */
+  readonly layer: Layer;
+  readonly present: PresentPh | undefined;
+  readonly freeLime: FreeLime | undefined;
+  readonly lead: number | undefined;
+  /** Undefined while nothing has to be changed or the plants share no pH. */
+  readonly reconciled: Reconciled | undefined;
+}
+
+/**
+ * Gathers what the tests and the place say, each through its own room.
+ *
+ * @param recorder keeps the derivation when one is wanted
+ */
+export function gather(place: Place, target: Target, settings: Settings, recorder?: Recorder): Evidence {
+  const tests = newestFirst(place.tests);
+  const latest = newestLaboratory(tests);
+  const texture = place.texture ?? (latest === undefined ? undefined : textureOf(latest));
+  const organicMatter = place.organicMatter ?? latest?.organicMatter;
+  const layer = layerOf(
+    {
+      medium: place.medium,
+      depth: place.kind === 'container' ? 1 : place.depth,
+      bulkDensity: place.bulkDensity,
+      texture,
+      organicMatter,
+      coarseFragments: place.coarseFragments,
+      dug: place.situation !== 'lawn',
+    },
+    recorder,
+  );
+  const present = presentPh(
+    tests,
+    settings.today,
+    { applications: place.applications, hemisphere: settings.hemisphere, media: place.medium === 'soilless' },
+    recorder,
+  );
+  const freeLime = present === undefined ? undefined : freeLimeOf(carbonateOf(tests), present.mean);
+  const lead = highestLead(tests);
+  if (
+    present === undefined ||
+    target.conflicts.length > 0 ||
+    (present.mean >= target.low && present.mean <= target.high)
+  )
+    return { latest, texture, layer, present, freeLime, lead, reconciled: undefined };
+  const reconciled = reconcile(
+    {
+      present,
+      targetPh: target.aim,
+      layer,
+      medium: place.medium,
+      tests,
+      direction: present.mean < target.low ? 'raise' : 'lower',
+      carbonate: freeLime?.carbonate.fraction ?? 0,
+      ...(texture === undefined ? {} : { texture }),
+      ...(organicMatter === undefined ? {} : { organicMatter }),
+      ...(settings.region === undefined ? {} : { region: settings.region }),
+    },
+    recorder,
+  );
+  return { latest, texture, layer, present, freeLime, lead, reconciled };
+}
+
+function newestFirst(tests: readonly SoilTest[]): readonly SoilTest[] {
+  for (let i = 1; i < tests.length; i++)
+    if ((tests[i] as SoilTest).date > (tests[i - 1] as SoilTest).date)
+      return [...tests].sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0));
+  return tests;
+}

@@ -1,23 +1,27 @@
+import { conversion } from '@sorrel/almanac/conversions';
 import type { Fraction, KgPerM2, MolPerKg } from '../units/si.ts';
 
 export type Cation = 'aluminium' | 'calcium' | 'magnesium' | 'potassium' | 'sodium';
 
-/** mg/kg of each cation in 1 cmol_c/kg (COURSE_NOTES, read). */
-const milligramsPerCentimole: Readonly<Record<Cation, number>> = {
-  aluminium: 89.9,
-  calcium: 200.4,
-  magnesium: 121.5,
-  potassium: 391,
-  sodium: 229.9,
+const SYMBOL: Readonly<Record<Cation, string>> = {
+  aluminium: 'Al',
+  calcium: 'Ca',
+  magnesium: 'Mg',
+  potassium: 'K',
+  sodium: 'Na',
 };
 
-/** Soil in the layer that laboratories mean when they print lb/acre: 2,000,000 lb an acre (NOFA_APP, read), in kg/m². */
-const acreFurrowSlice: KgPerM2 = 224.17;
+/** Charge of an extractable cation given as weight for a weight of soil; equivalent weights from the almanac's conversions. */
+export function chargeOfFraction(cation: Cation, fraction: Fraction): MolPerKg {
+  const symbol = SYMBOL[cation];
+  return (fraction * 1e6 * 0.01) / conversion(`cmolc/kg ${symbol}`, `mg/kg ${symbol}`);
+}
 
-/** Charge of an extractable cation given as weight for a weight of soil. */
-export const chargeOfFraction = (cation: Cation, fraction: Fraction): MolPerKg =>
-  (fraction * 1e6 * 0.01) / milligramsPerCentimole[cation];
-
-/** Charge of an extractable cation given as weight for an area of the layer 2,000,000 lb an acre weigh. */
-export const chargeOfMassPerArea = (cation: Cation, perArea: KgPerM2): MolPerKg =>
-  chargeOfFraction(cation, perArea / acreFurrowSlice);
+/**
+ * Charge of an extractable cation given as weight for an area of the layer laboratories mean when they print lb/acre:
+ * 2,000,000 lb of soil an acre, so that 1 mg/kg is 2 lb/acre (conversions table).
+ */
+export function chargeOfMassPerArea(cation: Cation, perArea: KgPerM2): MolPerKg {
+  const poundsPerAcre = (perArea * 1000) / conversion('lb/acre', 'g/m2');
+  return chargeOfFraction(cation, (poundsPerAcre / conversion('mg/kg', 'lb/acre (6 2/3 in, 2e6 lb soil)')) * 1e-6);
+}

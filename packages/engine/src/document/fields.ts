@@ -1,6 +1,8 @@
 import type * as z from 'zod';
 import type { Problem } from '../derivation/problem.ts';
-import { type Path, pathText, problemOf, unknownField, valueAt } from './issue.ts';
+import { unknownField } from './field-problems.ts';
+import { problemOf } from './issue.ts';
+import { type Path, pathText, valueAt } from './path.ts';
 import { problem, shown } from './report.ts';
 
 /** Where problems of one part of the document go. `place` is the name said with each of them. */

@@ -1,26 +1,8 @@
 import * as z from 'zod';
 import type { Problem } from '../derivation/problem.ts';
-import { nearest } from './nearest.ts';
+import { missing, notAChoice, unknownField, type Where } from './field-problems.ts';
+import { type Path, pathText, valueAt } from './path.ts';
 import { problem, shown } from './report.ts';
-
-export type Path = readonly PropertyKey[];
-
-/** A path as a person would point at it: `tests[0].ph.value`. */
-export function pathText(path: Path): string {
-  let text = '';
-  for (const part of path) text += typeof part === 'number' ? `[${part}]` : text === '' ? String(part) : `.${String(part)}`;
-  return text;
-}
-
-/** The value at a path of what was typed. */
-export function valueAt(root: unknown, path: Path): unknown {
-  let value = root;
-  for (const part of path) {
-    if (typeof value !== 'object' || value === null) return undefined;
-    value = (value as Record<PropertyKey, unknown>)[part];
-  }
-  return value;
-}
 
 const unwrap = (schema: z.ZodType | undefined): z.ZodType | undefined =>
   schema instanceof z.ZodOptional ? unwrap(schema.unwrap() as z.ZodType) : schema;
@@ -38,7 +20,9 @@ function schemaAt(root: z.ZodType, path: Path): z.ZodType | undefined {
 /** What to write instead, from the examples in the schema itself. */
 function exampleOf(schema: z.ZodType | undefined): string | undefined {
   const examples = schema?.meta()?.examples;
-  return Array.isArray(examples) ? examples.filter((each) => typeof each === 'string').join(' or ') || undefined : undefined;
+  return Array.isArray(examples)
+    ? examples.filter((each) => typeof each === 'string').join(' or ') || undefined
+    : undefined;
 }
 
 /**
@@ -64,7 +48,13 @@ export function problemOf(
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) =>
-        unknownField(key, valueAt(value, [key]), schema instanceof z.ZodObject ? Object.keys(schema.shape) : [], [...at, ...issue.path], place),
+        unknownField(
+          key,
+          valueAt(value, [key]),
+          schema instanceof z.ZodObject ? Object.keys(schema.shape) : [],
+          [...at, ...issue.path],
+          place,
+        ),
       );
     case 'invalid_value':
       return [notAChoice(where, value, issue.values.map(String))];
@@ -82,34 +72,6 @@ export function problemOf(
     default:
       return [wrongType(issue, where, value, schema, example)];
   }
-}
-
-type Where = { readonly place?: string | undefined; readonly field: string };
-
-const missing = (where: Where, value: unknown, example: string | undefined): Problem =>
-  example === undefined
-    ? problem('document.missing', where, value)
-    : problem('document.missing', where, value, { example }, 'document.missing-example.fix');
-
-/** An entry nobody knows, with the nearest known one. */
-export function unknownField(
-  key: string,
-  value: unknown,
-  known: readonly string[],
-  at: Path,
-  place: string | undefined,
-): Problem {
-  const where = { place, field: pathText([...at, key]) };
-  const near = nearest(key, known);
-  return near === undefined
-    ? problem('document.unknown-field', where, value, { field: key, known: known.join(', ') }, 'document.unknown-field-far.fix')
-    : problem('document.unknown-field', where, value, { field: key, nearest: near });
-}
-
-export function notAChoice(where: Where, value: unknown, known: readonly string[]): Problem {
-  if (value === undefined) return missing(where, value, known.join(' or '));
-  const words = { nearest: nearest(String(value), known) ?? known[0] ?? '', known: known.join(', ') };
-  return problem('document.not-a-choice', where, value, words);
 }
 
 function outOfRange(
@@ -140,7 +102,8 @@ function wrongType(
   if (value === undefined || value === null) return missing(where, value, example);
   const expected = issue.code === 'invalid_type' ? issue.expected : '';
   const found = typeof value === 'string' ? `the words "${shown(value)}"` : shown(value);
-  if (expected === 'number' || expected === 'int') return problem('document.not-a-number', where, value, { found, example: example ?? '5.4' });
+  if (expected === 'number' || expected === 'int')
+    return problem('document.not-a-number', where, value, { found, example: example ?? '5.4' });
   if (expected === 'array') return problem('document.no-list', where, value, { found });
   if (schema instanceof z.ZodObject)
     return problem('document.no-group', where, value, { found, known: Object.keys(schema.shape).join(', ') });

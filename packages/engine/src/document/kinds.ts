@@ -27,7 +27,11 @@ export const cation = measured(
   '4.1 cmol/kg',
 );
 export const lead = measured('Total lead for a weight of soil.', '85 mg/kg', '85 ppm');
-export const bufferCapacity = measured('Lime buffer capacity for a weight of soil and one pH step.', '550 mg/kg', '0.55 g/kg');
+export const bufferCapacity = measured(
+  'Lime buffer capacity for a weight of soil and one pH step.',
+  '550 mg/kg',
+  '0.55 g/kg',
+);
 
 export const ph = z.number().min(0).max(14).meta({ description: 'A pH, 0 to 14.' });
 export const name = z.string().trim().min(1);

@@ -6,19 +6,29 @@ export interface Limit {
   readonly example: string;
 }
 
-const positive = (most: number, mostText: string, example: string): Limit => ({ least: 'more than zero', most, mostText, example });
-const notNegative = (most: number, mostText: string, example: string): Limit => ({ least: 'zero', most, mostText, example });
+const positive = (most: number, mostText: string, example: string): Limit => ({
+  least: 'more than zero',
+  most,
+  mostText,
+  example,
+});
+const notNegative = (most: number, mostText: string, example: string): Limit => ({
+  least: 'zero',
+  most,
+  mostText,
+  example,
+});
 
 /** Bounds wide enough for any garden and narrow enough to catch a wrong unit; choices of ours. */
 export const limits = {
   depth: positive(1.5, '1.5 m (5 ft)', '6 in or 15 cm'),
-  side: positive(10_000, '10 km', '4 ft or 1.2 m'),
+  jar: notNegative(1, '1 m', '3 cm or 1 1/4 in'),
   area: positive(1e7, '1000 ha', '48 sq ft or 4.5 m2'),
   volume: positive(1e5, '100 000 m3', '12 L or 3 gal'),
   mass: positive(1e6, '1000 t', '40 lb or 20 kg'),
   onHand: notNegative(1e6, '1000 t', '12 lb or 5 kg'),
   share: notNegative(1, '100 %', '4.2 %'),
-  cce: { least: 'more than zero', most: 2.6, mostText: '260 %', example: '95 %' } satisfies Limit,
+  cce: positive(2.6, '260 %', '95 %'),
   density: positive(3000, '3 g/cm3', '1.2 g/cm3'),
   massPerArea: notNegative(20, '20 kg/m2', '5 lb/100 ft2 or 250 g/m2'),
   alkalinity: notNegative(40, '40 meq/L', '150 mg/L CaCO3'),
@@ -27,4 +37,4 @@ export const limits = {
   conductivity: notNegative(20, '200 dS/m', '0.4 dS/m'),
   bufferCapacity: positive(0.05, '50 g/kg', '550 mg/kg'),
   lead: notNegative(1, '100 %', '85 mg/kg'),
-} as const satisfies Record<string, Limit>;
+};

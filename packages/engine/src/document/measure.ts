@@ -1,8 +1,9 @@
+import type { Result } from '../derivation/problem.ts';
 import type { Dimension } from '../units/dimension.ts';
-import { parseQuantity } from '../units/parse-quantity.ts';
+import { parseQuantity } from '../units/parse.ts';
 import type { Report } from './fields.ts';
-import { type Path, pathText } from './issue.ts';
 import type { Limit } from './limits.ts';
+import { type Path, pathText } from './path.ts';
 import { problem } from './report.ts';
 
 /**
@@ -20,22 +21,22 @@ export function measureAny(
 ): { readonly value: number; readonly dimension: Dimension } | undefined {
   if (text === undefined) return undefined;
   const field = pathText(at);
+  const options = report.place === undefined ? { field } : { field, place: report.place };
+  let first: Result<number> | undefined;
   for (const dimension of dimensions) {
-    const parsed = parseQuantity(text, dimension, field);
-    if (parsed.ok) {
-      const fault = outside(parsed.value, dimension === dimensions[0] ? limit : { ...limit, most: Number.POSITIVE_INFINITY });
-      if (fault === undefined) return { value: parsed.value, dimension };
-      report.problems.push(
-        problem(fault, { place: report.place, field }, text, { example: limit.example, high: limit.mostText }),
-      );
-      return undefined;
-    }
-    if (dimension !== dimensions.at(-1)) continue;
-    const first = dimensions.length === 1 ? parsed : parseQuantity(text, dimensions[0], field);
-    if (!first.ok)
-      for (const each of first.problems)
-        report.problems.push(report.place === undefined ? { ...each, field } : { ...each, field, place: report.place });
+    const parsed = parseQuantity(text, dimension, options);
+    first ??= parsed;
+    if (!parsed.ok) continue;
+    const fault = outside(
+      parsed.value,
+      dimension === dimensions[0] ? limit : { ...limit, most: Number.POSITIVE_INFINITY },
+    );
+    if (fault === undefined) return { value: parsed.value, dimension };
+    const words = { example: limit.example, high: limit.mostText };
+    report.problems.push(problem(fault, { place: report.place, field }, text, words));
+    return undefined;
   }
+  if (first?.ok === false) report.problems.push(...first.problems);
   return undefined;
 }
 
@@ -52,6 +53,7 @@ export const measure = (
 export function outside(value: number, limit: Limit) {
   if (limit.least === 'more than zero' && value <= 0) return 'document.not-positive' as const;
   if (limit.least === 'zero' && value < 0) return 'document.negative' as const;
-  if (value > limit.most * (1 + 1e-9)) return limit.most === 1 ? ('document.not-a-share' as const) : ('document.too-large' as const);
+  if (value > limit.most * (1 + 1e-9))
+    return limit.most === 1 ? ('document.not-a-share' as const) : ('document.too-large' as const);
   return undefined;
 }

@@ -1,16 +1,12 @@
+import { addsUp } from '../evidence/texture-sum.ts';
 import type { TextureParts } from '../soil/soil.ts';
 import type { Report } from './fields.ts';
-import { type Path, pathText } from './issue.ts';
+import { type Path, pathText } from './path.ts';
 import { problem } from './report.ts';
-
-/** Two figures that were printed rounded may miss 100 % by this much and are still taken, scaled to 100 %. */
-const TOLERANCE = 0.02;
 
 /**
  * Sand, silt and clay that add up to the whole; the third is worked out when two are given.
- * A sum outside 98 to 102 % is a problem, never quietly scaled.
- *
- * @source SORREL (tolerance)
+ * A sum that rounding does not explain is a problem, never quietly scaled.
  */
 export function particles(
   given: { readonly sand?: number | undefined; readonly silt?: number | undefined; readonly clay?: number | undefined },
@@ -28,7 +24,7 @@ export function particles(
   const known = (sand ?? 0) + (silt ?? 0) + (clay ?? 0);
   const rest = count === 3 ? 0 : Math.max(0, 1 - known);
   const sum = known + rest;
-  if (Math.abs(sum - 1) > TOLERANCE) {
+  if (!addsUp(sum)) {
     report.problems.push(problem('document.texture-sum', where, printed(given), { sum: Math.round(sum * 1000) / 10 }));
     return undefined;
   }

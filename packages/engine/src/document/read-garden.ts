@@ -1,9 +1,9 @@
 import type { Problem } from '../derivation/problem.ts';
 import type { Garden, Place, Settings } from '../plan/place.ts';
-import type { IsoDate } from '../units/si.ts';
 import type { UnitSystem } from '../units/dimension.ts';
+import type { IsoDate } from '../units/si.ts';
 import { type Choice, choicesInto } from './choices.ts';
-import { readFields, readList, type Report } from './fields.ts';
+import { type Report, readFields, readList } from './fields.ts';
 import { readMaterial } from './read-material.ts';
 import { readPlace } from './read-place.ts';
 import { readSettings } from './read-settings.ts';
@@ -28,18 +28,28 @@ const { places: _places, materials: _materials, ...headShape } = gardenDocument.
  * served. A garden without a usable place comes back empty, with the reason.
  *
  * @param document what the JSON or YAML text holds
- * @param defaults `today`, used when the document gives no `asOf`
+ * @param defaults `today`, used when the document gives no `asOf`; an `asOf` given here goes before the document's own
  */
-export function readGarden(document: unknown, defaults: { readonly today: IsoDate }): ReadGarden {
+export function readGarden(
+  document: unknown,
+  defaults: { readonly today: IsoDate; readonly asOf?: IsoDate },
+): ReadGarden {
   const problems: Problem[] = [];
   const skipped: string[] = [];
   const choices: Choice[] = [];
   const report: Report = { problems };
   const typed = entries(document, problems);
   const head = Object.fromEntries(Object.entries(typed).filter(([key]) => key !== 'places' && key !== 'materials'));
-  const { fields, bad } = problems.length > 0 ? { fields: {}, bad: new Set<string>() } : readFields(headShape, head, [], report);
+  const { fields, bad } =
+    problems.length > 0 ? { fields: {}, bad: new Set<string>() } : readFields(headShape, head, [], report);
   for (const field of bad) skipped.push(sentence('document.field-left-out', { field }));
-  const settings: Settings = readSettings(fields, defaults.today, report, choicesInto(choices), skipped);
+  const settings: Settings = readSettings(
+    defaults.asOf === undefined ? fields : { ...fields, asOf: defaults.asOf },
+    defaults.today,
+    report,
+    choicesInto(choices),
+    skipped,
+  );
 
   const products = readList(typed.materials, ['materials'], report).flatMap((each, index) => {
     const product = readMaterial(each, ['materials', index], settings.finenessSystem, report);
@@ -59,7 +69,14 @@ export function readGarden(document: unknown, defaults: { readonly today: IsoDat
     const place = readPlace(
       each,
       [],
-      { id, today: settings.today, region: settings.region, certifiedOrganic: fields.certifiedOrganic === true || fields.certifiedOrganic === 'yes' ? true : undefined, products, finenessSystem: settings.finenessSystem },
+      {
+        id,
+        today: settings.today,
+        region: settings.region,
+        certifiedOrganic: fields.certifiedOrganic === true || fields.certifiedOrganic === 'yes' ? true : undefined,
+        products,
+        finenessSystem: settings.finenessSystem,
+      },
       mine,
       choices,
       skipped,

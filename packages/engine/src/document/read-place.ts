@@ -1,11 +1,11 @@
-import type { Place } from '../plan/place.ts';
 import type { Product } from '../materials/material.ts';
-import type { IsoDate, Metre } from '../units/si.ts';
-import { choicesInto, type Choice } from './choices.ts';
+import type { Place } from '../plan/place.ts';
+import type { IsoDate } from '../units/si.ts';
+import { type Choice, choicesInto } from './choices.ts';
 import { type Report, readFields, readList } from './fields.ts';
-import type { Path } from './issue.ts';
 import { limits } from './limits.ts';
 import { measure } from './measure.ts';
+import type { Path } from './path.ts';
 import { readApplication } from './read-application.ts';
 import { readPlant } from './read-plant.ts';
 import { extentOf } from './read-size.ts';
@@ -13,6 +13,7 @@ import { readGround } from './read-soil.ts';
 import { readTest } from './read-test.ts';
 import { problem, sentence } from './report.ts';
 import { place as placeSchema } from './schema.ts';
+import { usualDepth } from './usual-depth.ts';
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -25,13 +26,6 @@ export interface PlaceDefaults {
   readonly products: readonly Product[];
   readonly finenessSystem: string;
 }
-
-/** Depths taken when none is given: beds and plots 6 in, lawns 3 in (practice tables: CLEMSON_HGIC, UMASS_SAMPLE), pots 8 in (SORREL). */
-const USUAL_DEPTH: Readonly<Record<'ground' | 'lawn' | 'container', Metre>> = {
-  ground: 0.15,
-  lawn: 0.075,
-  container: 0.2,
-};
 
 const { tests: _tests, plants: _plants, applications: _applications, ...ownShape } = placeSchema.shape;
 const lists = new Set(['tests', 'plants', 'applications']);
@@ -74,7 +68,7 @@ export function readPlace(
   const situation = fields.situation ?? (container ? 'container' : 'open ground');
   const medium = fields.medium ?? (container ? 'soilless' : 'mineral');
   if (fields.medium === undefined && container) choices.add('medium', 'document.choice-medium', { medium });
-  const usual = USUAL_DEPTH[container ? 'container' : situation === 'lawn' ? 'lawn' : 'ground'];
+  const usual = usualDepth(container, situation);
   const depth = measure(fields.depth, 'length', limits.depth, [...at, 'depth'], report) ?? usual;
   if (fields.depth === undefined && !container)
     choices.add('depth', 'document.choice-depth', { depth: { value: depth, dimension: 'length' } });
@@ -90,7 +84,8 @@ export function readPlace(
     );
   if (report.problems.length > before || extent === undefined) return leaveOut();
   if (extent.assumed) {
-    if (container) choices.add('pots', 'document.choice-pots', { volume: { value: extent.volume ?? 0, dimension: 'volume' } });
+    if (container)
+      choices.add('pots', 'document.choice-pots', { volume: { value: extent.volume ?? 0, dimension: 'volume' } });
     else choices.add('size', 'document.choice-size', { area: { value: extent.area, dimension: 'area' } });
   }
 
@@ -108,9 +103,16 @@ export function readPlace(
     applications: [],
   };
   if (extent.volume !== undefined) place.volume = extent.volume;
-  if (target !== undefined) place.target = { low: target.low, high: target.high, ...(target.aim === undefined ? {} : { aim: target.aim }) };
+  if (target !== undefined)
+    place.target = { low: target.low, high: target.high, ...(target.aim === undefined ? {} : { aim: target.aim }) };
   if (fields.water !== undefined) {
-    const alkalinity = measure(fields.water.alkalinity, 'alkalinity', limits.alkalinity, [...at, 'water', 'alkalinity'], report);
+    const alkalinity = measure(
+      fields.water.alkalinity,
+      'alkalinity',
+      limits.alkalinity,
+      [...at, 'water', 'alkalinity'],
+      report,
+    );
     const perYear = measure(fields.water.perYear, 'waterDepth', limits.waterDepth, [...at, 'water', 'perYear'], report);
     if (alkalinity === undefined) skipped.push(sentence('document.field-left-out', { field: `water (${name})` }));
     else place.water = perYear === undefined ? { alkalinity } : { alkalinity, perYear };
@@ -122,8 +124,7 @@ export function readPlace(
 
   place.plants = readList(given.plants, [...at, 'plants'], report).flatMap((each, index) => {
     const plant = readPlant(each, [...at, 'plants', index], report);
-    if (plant === undefined)
-      skipped.push(sentence('document.plant-left-out', { plant: plantWord(each), place: name }));
+    if (plant === undefined) skipped.push(sentence('document.plant-left-out', { plant: plantWord(each), place: name }));
     return plant ?? [];
   });
   place.tests = readList(given.tests, [...at, 'tests'], report).flatMap((each, index) => {
@@ -142,7 +143,9 @@ export function readPlace(
     );
     if (test === undefined) {
       const date = (each as { date?: unknown } | null)?.date;
-      skipped.push(sentence('document.test-left-out', { date: typeof date === 'string' ? date : 'an unknown day', place: name }));
+      skipped.push(
+        sentence('document.test-left-out', { date: typeof date === 'string' ? date : 'an unknown day', place: name }),
+      );
     }
     return test ?? [];
   });

@@ -1,29 +1,9 @@
 import type { CubicMetre, Metre, SquareMetre } from '../units/si.ts';
 import type { Report } from './fields.ts';
-import { type Path, pathText } from './issue.ts';
 import { limits } from './limits.ts';
 import { measure } from './measure.ts';
+import { type Path, pathText } from './path.ts';
 import { problem } from './report.ts';
-
-/**
- * Area of a length by a width: `4 x 8 ft`, `1.2 m x 6 m`, `4 ft by 8 ft`. A side without a unit takes the other's.
- *
- * @returns m², or `undefined` with the reason in the report
- */
-export function areaOfSize(text: string, at: Path, report: Report): SquareMetre | undefined {
-  const sides = text.split(/\s*(?:[x×*]|\bby\b)\s*/i).filter((side) => side !== '');
-  const [first, second] = sides;
-  if (first === undefined || second === undefined || sides.length !== 2) {
-    report.problems.push(problem('document.not-a-size', { place: report.place, field: pathText(at) }, text));
-    return undefined;
-  }
-  const unit = /[a-z'"′″][^\d]*$/i;
-  const bare = (side: string, other: string) => (unit.test(side) ? side : `${side} ${other.match(unit)?.[0] ?? ''}`.trim());
-  const length = measure(bare(first, second), 'length', limits.side, at, report);
-  if (length === undefined) return undefined;
-  const width = measure(bare(second, first), 'length', limits.side, at, report);
-  return width === undefined ? undefined : length * width;
-}
 
 export interface Extent {
   readonly area: SquareMetre;
@@ -60,7 +40,7 @@ export function extentOf(
   const total = volume === undefined ? undefined : volume * (entry.pots?.count ?? 1);
   const area =
     entry.size !== undefined
-      ? areaOfSize(entry.size, [...at, 'size'], report)
+      ? measure(entry.size, 'area', limits.area, [...at, 'size'], report)
       : measure(entry.area, 'area', limits.area, [...at, 'area'], report);
   if (area === undefined && (entry.size ?? entry.area) !== undefined) return undefined;
   if (container) {

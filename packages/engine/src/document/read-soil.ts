@@ -1,11 +1,13 @@
+import type { Problem } from '../derivation/problem.ts';
 import type { Place } from '../plan/place.ts';
+import { textureFromJar } from '../soil/jar-test.ts';
 import type { Texture } from '../soil/soil.ts';
-import { textureOf } from '../soil/texture.ts';
+import { textureOf } from '../soil/texture-of.ts';
 import type { Report } from './fields.ts';
-import type { Path } from './issue.ts';
 import { limits } from './limits.ts';
 import { measure } from './measure.ts';
 import { particles } from './particles.ts';
+import { type Path, pathText } from './path.ts';
 import type { SoilEntry } from './schema.ts';
 
 type Ground = Pick<Place, 'texture' | 'organicMatter' | 'bulkDensity' | 'coarseFragments'>;
@@ -34,14 +36,17 @@ function readTexture(
   report: Report,
 ): Texture | undefined {
   const parts = particles(measured, at, report);
-  if (parts !== undefined) return textureOf({ parts, basis: 'measured' });
-  if (soil.jar !== undefined) {
-    const layer = (name: 'sand' | 'silt' | 'clay') =>
-      measure(soil.jar?.[name], 'length', limits.depth, [...at, 'jar', name], report);
-    const [sand, silt, clay] = [layer('sand'), layer('silt'), layer('clay')];
-    if (sand === undefined || silt === undefined || clay === undefined) return undefined;
-    const whole = sand + silt + clay;
-    return textureOf({ parts: { sand: sand / whole, silt: silt / whole, clay: clay / whole }, basis: 'jar' });
+  if (parts !== undefined) return textureOf(parts);
+  if (soil.jar === undefined) return textureOf({ texture: soil.texture });
+  const jar = soil.jar;
+  const height = (name: keyof typeof jar) => measure(jar[name], 'length', limits.jar, [...at, 'jar', name], report);
+  const [afterMinute, afterSixHours, atEnd] = [height('afterMinute'), height('afterSixHours'), height('atEnd')];
+  if (afterMinute === undefined || afterSixHours === undefined || atEnd === undefined) return undefined;
+  const texture = textureFromJar({ afterMinute, afterSixHours, atEnd });
+  if (texture.ok) return texture.value;
+  for (const each of texture.problems) {
+    const moved: Problem = { ...each, field: pathText([...at, 'jar', each.field]) };
+    report.problems.push(report.place === undefined ? moved : { ...moved, place: report.place });
   }
-  return soil.texture === undefined ? undefined : textureOf({ name: soil.texture });
+  return undefined;
 }

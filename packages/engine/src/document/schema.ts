@@ -1,51 +1,11 @@
 import * as z from 'zod';
 import * as kind from './kinds.ts';
+import { bufferKinds, phMethods, textures } from './word-lists.ts';
 
 /**
  * The garden document: one schema, from which come its check, its types and its published JSON Schema
  * (`docs/garden-document.schema.json`). British and American spellings stand side by side where people type both.
  */
-export const phMethods = [
-  'water-1:1',
-  'water-1:2',
-  'water-1:2.5',
-  'water-1:5',
-  'water-paste',
-  'cacl2-0.01M',
-  'kcl-1M',
-  'unstated',
-  'media-1:2',
-  'media-extract',
-  'pour-through',
-] as const;
-
-export const bufferKinds = [
-  'smp',
-  'sikora',
-  'sikora-2',
-  'mehlich',
-  'modified-mehlich',
-  'adams-evans',
-  'moore-sikora',
-  'woodruff',
-  'modified-woodruff',
-] as const;
-
-export const textures = [
-  'sand',
-  'loamy sand',
-  'sandy loam',
-  'loam',
-  'silt loam',
-  'silt',
-  'sandy clay loam',
-  'clay loam',
-  'silty clay loam',
-  'sandy clay',
-  'silty clay',
-  'clay',
-] as const;
-
 const texture = z.enum(textures);
 
 export const soil = z.strictObject({
@@ -54,9 +14,9 @@ export const soil = z.strictObject({
   silt: kind.share.optional(),
   clay: kind.share.optional(),
   jar: z
-    .strictObject({ sand: kind.length, silt: kind.length, clay: kind.length })
+    .strictObject({ afterMinute: kind.length, afterSixHours: kind.length, atEnd: kind.length })
     .optional()
-    .meta({ description: 'Heights of the three layers in a jar of settled soil.' }),
+    .meta({ description: 'Height of the settled layer in a jar of soil and water, read three times.' }),
   organicMatter: kind.share.optional(),
   bulkDensity: kind.density.optional(),
   stones: kind.share.optional(),
@@ -153,6 +113,11 @@ export const material = z.strictObject({
     .record(z.string(), kind.share)
     .optional()
     .meta({ description: 'Share of the product that passes each screen.', examples: [{ '60 mesh': '70 %' }] }),
+  efficiency: kind.share.optional(),
+  purity: kind.share.optional(),
+  iron: kind.share.optional(),
+  aluminium: kind.share.optional(),
+  aluminum: kind.share.optional(),
   calcium: kind.share.optional(),
   magnesium: kind.share.optional(),
   density: kind.density.optional(),
@@ -182,7 +147,10 @@ export const gardenDocument = z
     places: z.array(place).min(1),
     materials: z.array(material).optional(),
   })
-  .meta({ title: 'Garden document', description: 'A garden, its growing places, their soil tests and the materials at hand.' });
+  .meta({
+    title: 'Garden document',
+    description: 'A garden, its growing places, their soil tests and the materials at hand.',
+  });
 
 export type GardenDocument = z.output<typeof gardenDocument>;
 export type PlaceEntry = z.output<typeof place>;

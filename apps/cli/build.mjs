@@ -1,0 +1,34 @@
+// Bundles the command line into dist/, one file a command, so that each starts with no more than it needs.
+import { chmodSync, readFileSync, rmSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const here = fileURLToPath(new URL('.', import.meta.url));
+
+/** Writes `apps/cli/dist/sorrel.mjs` and the pieces it loads. Needs the almanac's generated modules. */
+export async function buildCli() {
+  const { version } = JSON.parse(readFileSync(`${here}package.json`, 'utf8'));
+  rmSync(`${here}dist`, { recursive: true, force: true });
+  await build({
+    entryPoints: { sorrel: `${here}src/main.ts` },
+    outdir: `${here}dist`,
+    outExtension: { '.js': '.mjs' },
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20.19',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    legalComments: 'none',
+    define: { 'process.env.SORREL_VERSION': JSON.stringify(version) },
+    // Packages written for `require` find it here.
+    banner: {
+      js: "import{createRequire as sorrelRequire}from'node:module';const require=sorrelRequire(import.meta.url);",
+    },
+    logLevel: 'warning',
+  });
+  chmodSync(`${here}dist/sorrel.mjs`, 0o755);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await buildCli();

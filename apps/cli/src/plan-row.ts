@@ -1,0 +1,85 @@
+import { materialOf } from '@sorrel/almanac/materials';
+import { methodRows } from '@sorrel/almanac/methods';
+import type { Place, Recommendation } from '@sorrel/engine/plan';
+import { fromSi, say, type UnitSystem, unitOf } from '@sorrel/engine/units';
+import { csvCell } from './csv.ts';
+
+/** Columns of the table of plans, in order. */
+export const planColumns = [
+  'line',
+  'place',
+  'ph',
+  'ph_error',
+  'low',
+  'high',
+  'aim',
+  'decision',
+  'material',
+  'step_1',
+  'step_1_unit',
+  'rate',
+  'rate_unit',
+  'more_steps',
+  'overshoot_chance',
+  'retest_from',
+  'readings',
+  'from_memory',
+  'why',
+] as const;
+
+export type PlanRow = Readonly<Record<(typeof planColumns)[number], string | number | undefined>>;
+
+const units = {
+  metric: { mass: unitOf('kg'), area: unitOf('g/m²'), volume: unitOf('kg/m³') },
+  us: { mass: unitOf('lb'), area: unitOf('lb/100 sq ft'), volume: unitOf('lb/cu yd') },
+} as const;
+
+const byMemory = new Map(methodRows.map((row) => [row.id, row.basis === 'memory']));
+const round = (value: number, digits: number): number => Number(value.toFixed(digits));
+const significant = (value: number): number => Number(value.toPrecision(3));
+
+/** One place's plan as a row: figures as plain numbers, each unit beside its figure. */
+export function planRow(line: number, place: Place, plan: Recommendation, system: UnitSystem): PlanRow {
+  const first = plan.applications[0];
+  const { mass, area, volume } = units[system];
+  const rate = first?.perArea === undefined ? volume : area;
+  const headline = plan.reasons[0];
+  return {
+    line,
+    place: place.name,
+    ph: plan.present === undefined ? undefined : round(plan.present.mean, 2),
+    ph_error: plan.present === undefined ? undefined : round(plan.present.sd, 2),
+    low: round(plan.target.low, 2),
+    high: round(plan.target.high, 2),
+    aim: round(plan.target.aim, 2),
+    decision: plan.decision,
+    material: first?.product.name,
+    step_1: first === undefined ? undefined : significant(fromSi(first.mass, mass)),
+    step_1_unit: first === undefined ? undefined : mass.symbol,
+    rate: first === undefined ? undefined : significant(fromSi(first.perArea ?? first.perVolume ?? 0, rate)),
+    rate_unit: first === undefined ? undefined : rate.symbol,
+    more_steps: plan.applications.filter((application) => application.onlyIfRetest).length,
+    overshoot_chance: plan.overshootChance === undefined ? undefined : round(plan.overshootChance, 3),
+    retest_from: plan.retest?.earliest,
+    readings: plan.reconciled?.used.map((reading) => reading.method).join(';') ?? '',
+    from_memory: restsOnMemory(place, plan) ? 'yes' : 'no',
+    why: headline === undefined ? '' : say(headline, system),
+  };
+}
+
+/** Whether a figure nobody could retrieve stands behind the plan: a plant's range, a method or the usual figures of a material. */
+function restsOnMemory(place: Place, plan: Recommendation): boolean {
+  return (
+    (plan.target.basis === 'plants' && place.plants.some((plant) => plant.basis === 'memory')) ||
+    (plan.reconciled?.used.some((reading) => byMemory.get(reading.method) === true) ?? false) ||
+    plan.applications.some(({ product }) => materialOf(product.material)?.basis === 'memory')
+  );
+}
+
+/** The row as a line of CSV. */
+export function csvLine(row: PlanRow): string {
+  let line = '';
+  for (const column of planColumns)
+    line += line === '' && column === 'line' ? csvCell(row[column]) : `,${csvCell(row[column])}`;
+  return line;
+}

@@ -1,0 +1,42 @@
+import type { ReadGarden } from '@sorrel/engine/document';
+import { planGarden } from '@sorrel/engine/plan';
+import type { UnitSystem } from '@sorrel/engine/units';
+import { exit } from './exit.ts';
+import { canUnicode } from './layout.ts';
+import { planJson } from './plan-json.ts';
+import { planText } from './plan-text.ts';
+import { choicesText, problemsText } from './problems-text.ts';
+import { speakerFor } from './speak.ts';
+import { words } from './words.ts';
+
+export interface ServeOptions {
+  readonly units?: UnitSystem | undefined;
+  readonly json?: boolean | undefined;
+  readonly ascii?: boolean | undefined;
+  readonly why?: boolean | undefined;
+  readonly figure?: string | undefined;
+}
+
+/** Plans what was read and shows it; problems go to standard error, so that the plan can be piped on. */
+export function serve(read: ReadGarden, options: ServeOptions): number {
+  const { garden, problems, skipped } = read;
+  const speaker = speakerFor(options.units ?? read.units ?? 'metric', canUnicode(options.ascii));
+  const nothing = garden.places.length === 0;
+  const code = nothing ? exit.nothing : problems.length > 0 ? exit.partly : exit.fine;
+  if (options.json) {
+    const plan = planGarden(garden, { explain: options.why === true });
+    process.stdout.write(`${JSON.stringify(planJson(read, plan, speaker), null, 2)}\n`);
+    return code;
+  }
+  if (problems.length > 0) process.stderr.write(`${problemsText(problems, skipped)}\n`);
+  if (nothing) {
+    process.stderr.write(`${words.nothingUsable}\n`);
+    return code;
+  }
+  // The working is kept even when it is not shown: it says which figures rest on memory.
+  const plan = planGarden(garden, { explain: true });
+  const text = planText(garden, plan, speaker, { why: options.why === true, figure: options.figure });
+  const choices = choicesText(read.choices, speaker);
+  process.stdout.write(choices === '' ? text : `${text}\n${choices}`);
+  return code;
+}

@@ -1,0 +1,41 @@
+/** Words a report may use for how a pH was read, for its buffer and for a texture, as `evidence/soil-test.ts` types them. */
+export const phMethods = [
+  'water-1:1',
+  'water-1:2',
+  'water-1:2.5',
+  'water-1:5',
+  'water-paste',
+  'cacl2-0.01M',
+  'kcl-1M',
+  'unstated',
+  'media-1:2',
+  'media-extract',
+  'pour-through',
+] as const;
+
+export const bufferKinds = [
+  'smp',
+  'sikora',
+  'sikora-2',
+  'mehlich',
+  'modified-mehlich',
+  'adams-evans',
+  'moore-sikora',
+  'woodruff',
+  'modified-woodruff',
+] as const;
+
+export const textures = [
+  'sand',
+  'loamy sand',
+  'sandy loam',
+  'loam',
+  'silt loam',
+  'silt',
+  'sandy clay loam',
+  'clay loam',
+  'silty clay loam',
+  'sandy clay',
+  'silty clay',
+  'clay',
+] as const;

@@ -1,8 +1,8 @@
+const PLAIN = /^[A-Za-z0-9 ,()-]*$/;
+
 /** Letters and spaces only: small, without accents, brackets or hyphens, each word in the singular. */
 export function plainName(text: string): string {
-  return text
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f'’.]/g, '')
+  return (PLAIN.test(text) ? text : text.normalize('NFD').replace(/[\u0300-\u036f'’.]/g, ''))
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, ' ')
     .trim()

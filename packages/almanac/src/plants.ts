@@ -9,7 +9,7 @@ export const plants: readonly PlantRow[] = rows;
 
 // Built on first use: most runs look up a handful of plants or none.
 let keys: ReadonlyMap<string, PlantRow> | undefined;
-let names: ReadonlyMap<string, PlantRow> | undefined;
+let written: readonly string[] | undefined;
 let shapes: readonly { readonly plant: PlantRow; readonly parts: ReadonlySet<string> }[] | undefined;
 
 /** The plant with that key, e.g. `blueberry-highbush`. */
@@ -25,9 +25,29 @@ export function plantByKey(key: string): PlantRow | undefined {
  * @returns `undefined` when no name fits exactly; then ask with `nearestPlants`
  */
 export function findPlant(text: string): PlantRow | undefined {
-  names ??= nameIndex();
-  return plantByKey(text.trim().toLowerCase()) ?? names.get(plainName(text));
+  const exact = plantByKey(text.trim().toLowerCase());
+  const wanted = plainName(text);
+  if (exact !== undefined || wanted === '') return exact;
+  // Working out every form of every name takes longer than a program should take to start, so a few letters of the
+  // longest word sort out most plants first.
+  written ??= rows.map((row) => [row.name, row.botanical, ...row.also].join(' ').toLowerCase());
+  const word = wanted.split(' ').reduce((longest, next) => (next.length > longest.length ? next : longest));
+  const hint = word.slice(0, Math.max(1, Math.min(3, word.length - 1)));
+  const candidates = rows.filter((_, index) => written?.[index]?.includes(hint));
+  for (const namesOf of NAMES) {
+    const found = candidates.find((row) => namesOf(row).includes(wanted));
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
+
+/** Kinds of name, the surest first: a printed name outranks another plant's second name. */
+const NAMES: readonly ((row: PlantRow) => readonly string[])[] = [
+  (row) => [plainName(row.name)],
+  (row) => row.also.map(plainName),
+  (row) => formsOf(row.name),
+  (row) => formsOf(row.botanical),
+];
 
 /**
  * Plants whose names look most like what was typed, best first, for "did you mean".
@@ -55,16 +75,3 @@ export function nearestPlants(text: string, n = 3): PlantRow[] {
 
 /** Below this the names share hardly more than chance letters. */
 const LEAST_LIKENESS = 0.3;
-
-/** A printed name outranks another plant's second name, and the first of two equal names stays. */
-function nameIndex(): Map<string, PlantRow> {
-  const index = new Map<string, PlantRow>();
-  const add = (form: string, row: PlantRow): void => {
-    if (form !== '' && !index.has(form)) index.set(form, row);
-  };
-  for (const row of rows) add(plainName(row.name), row);
-  for (const row of rows) for (const form of row.also) add(plainName(form), row);
-  for (const row of rows) for (const form of formsOf(row.name)) add(form, row);
-  for (const row of rows) for (const form of formsOf(row.botanical)) add(form, row);
-  return index;
-}

@@ -9,6 +9,7 @@ const WORKABLE = acidificationParameter('workable carbonate').value / 100;
 
 /** What is known of free lime, as far as a rate for lime-free soil is concerned. */
 export function limeKnown({ test }: Pick<MethodInput, 'test'>): 'none' | 'some' | 'unknown' {
+  if (test.carbonate === undefined && test.acidFizz === undefined && test.vinegarFizz === undefined) return 'unknown';
   const { how, fraction } = carbonateOf([test]);
   if (how === 'not tested') return 'unknown';
   return fraction > WORKABLE ? 'some' : 'none';

@@ -56,13 +56,13 @@ export interface PrintedAmount {
  */
 export function amountFrom(column: RateColumn, from: Ph, to: Ph): PrintedAmount | undefined {
   if (to >= from) return { low: 0, high: 0, printed: false };
-  const cell = column.rows.find((row) => near(row.phFrom, from) && near(row.phTo, to));
-  if (cell !== undefined) return { low: cell.rateLow, high: cell.rateHigh, printed: true };
   const first = column.rows[0] as SulfurRateRow;
   if (first.rule === 'per unit') {
     const share = (from - to) / (first.phFrom - first.phTo);
     return { low: first.rateLow * share, high: first.rateHigh * share, printed: true };
   }
+  for (const row of column.rows)
+    if (near(row.phFrom, from) && near(row.phTo, to)) return { low: row.rateLow, high: row.rateHigh, printed: true };
   const top = readOff(column, from);
   const bottom = readOff(column, to);
   if (top === undefined || bottom === undefined) return undefined;

@@ -7,7 +7,7 @@ import { LEAST_GAP } from '../targets.ts';
 import { impliedByFall, TABLE_DENSITY, TABLE_DEPTH, textureOf } from './below.ts';
 import { limyReason } from './limy.ts';
 import { KG_PER_M2 } from './rate.ts';
-import { amountFrom, columnFor, rateTable } from './rate-table.ts';
+import { amountFrom, type RateColumn, rateTable } from './rate-table.ts';
 
 export interface TableFacts {
   readonly id: string;
@@ -40,6 +40,9 @@ export function tableMethod(facts: TableFacts): RequirementMethod {
     reason: { code, parameters: { table: facts.title, ...parameters } },
   });
   const columns = rateTable(facts.publication);
+  const served = new Map<string, RateColumn>();
+  for (const column of columns) for (const name of column.classes) served.set(name, column);
+  for (const column of columns) served.set(column.texture, column);
   const method: RequirementMethod = {
     id: facts.id,
     title: facts.title,
@@ -59,7 +62,7 @@ export function tableMethod(facts: TableFacts): RequirementMethod {
       const texture = textureOf(input);
       const wanted = facts.withoutTexture ? undefined : input.medium === 'organic' ? 'organic' : texture;
       if (wanted === undefined && !facts.withoutTexture) return NOT_GIVEN;
-      const column = columnFor(columns, wanted);
+      const column = wanted === undefined ? columns[0] : served.get(wanted);
       if (!facts.withoutTexture && input.medium !== 'mineral' && (column === undefined || input.medium !== 'organic'))
         return outside('lower.not-for-medium');
       const limy = limyReason(input, facts.title);

@@ -46,7 +46,7 @@ const say = (code: Message['code'], facts: Facts): Message => ({
  * @source practice.md sections 1, 4 and 10 (duty of care); acidification.md sections 2 and 4; rules marked SORREL in `docs/model.md`
  */
 export function decide(facts: Facts): Verdict {
-  const { present, target, place } = facts;
+  const { present, target } = facts;
   if (present === undefined) return { decision: 'find out first', reasons: [{ code: 'plan.no-ph' }] };
   const conflict = target.conflicts[0];
   if (conflict !== undefined)
@@ -62,24 +62,29 @@ export function decide(facts: Facts): Verdict {
   if (ph < EXTREME_LOW) return { decision: 'find out first', reasons: [say('plan.extreme-low', facts)] };
   const below = ph < target.low;
   const gap = below ? target.low - ph : ph - target.high;
+  // A refusal needs no exact pH, so it comes before the question whether the reading is good enough for a dose.
+  const refusal = below ? undefined : refuseToLower(facts, gap);
+  if (refusal !== undefined) return refusal;
   if (!facts.mayDose)
     return {
       decision: 'find out first',
       reasons: [say(below ? 'plan.home-reading-sour' : 'plan.home-reading-limy', facts), { code: 'plan.home-no-dose' }],
     };
   if (gap < present.sd) return { decision: 'leave alone', reasons: [say('plan.within-error', facts)] };
-  return below ? raising(facts) : lowering(facts, gap, place);
-}
-
-function raising(facts: Facts): Verdict {
   if (!facts.hasCurve)
-    return { decision: 'find out first', reasons: [say('plan.sour-no-rate', facts), { code: 'plan.ph-alone' }] };
-  return { decision: 'raise', reasons: [say('plan.raise', facts)] };
+    return {
+      decision: 'find out first',
+      reasons: [say(below ? 'plan.sour-no-rate' : 'plan.limy-no-rate', facts), { code: 'plan.ph-alone' }],
+    };
+  return below
+    ? { decision: 'raise', reasons: [say('plan.raise', facts)] }
+    : { decision: 'lower', reasons: [say('plan.lower', facts)] };
 }
 
-function lowering(facts: Facts, gap: number, place: Place): Verdict {
+/** Why this soil is not made sourer, or undefined when nothing speaks against it. */
+function refuseToLower(facts: Facts, gap: number): Verdict | undefined {
+  const { freeLime, place } = facts;
   const ph = facts.present?.mean ?? 0;
-  const { freeLime } = facts;
   const acidLovers = place.plants.filter((plant) => plant.reaction === 'acid-loving');
   const cannot = (reason: Message): Verdict =>
     acidLovers.length > 0 && acidLovers.length === place.plants.length
@@ -97,9 +102,7 @@ function lowering(facts: Facts, gap: number, place: Place): Verdict {
   if (freeLime?.class === 'small beds only' || freeLime?.class === 'do not acidify in ground')
     return cannot(say('plan.free-lime', facts));
   if (freeLime?.class === 'test first') return { decision: 'find out first', reasons: [say('plan.fizz-first', facts)] };
-  if (!facts.hasCurve)
-    return { decision: 'find out first', reasons: [say('plan.limy-no-rate', facts), { code: 'plan.ph-alone' }] };
-  return { decision: 'lower', reasons: [say('plan.lower', facts)] };
+  return undefined;
 }
 
 /** A soil that would need more yearly dressings than this is called impractical (judgement, SORREL). */

@@ -22,7 +22,7 @@ export function shoppingFor(recommendations: readonly Recommendation[]): Shoppin
     const buy = Math.max(0, mass - onHand);
     const bag = product.bag;
     // A hair of rounding must not cost a whole bag.
-    const bags = bag === undefined ? undefined : Math.ceil(buy / bag.mass - 1e-6);
+    const bags = bag === undefined ? undefined : Math.max(0, Math.ceil(buy / bag.mass - 1e-6));
     return {
       product,
       needed: mass,

@@ -2,8 +2,6 @@ import type { Recorder } from '../derivation/derivation.ts';
 import type { BufferCurve, Layer, PhEstimate } from '../soil/soil.ts';
 import type { Ph } from '../units/si.ts';
 
-/** Share of the acid from sulfur or sulfates that acts in the treated layer (eta), 0.6 to 1 (acidification-parameters, judgement). */
-export const ACTING_ACID = 0.85;
 /** 10 % and 90 % points of the normal distribution: the range printed holds the middle 80 %. */
 const Z_80 = 1.2816;
 
@@ -17,13 +15,16 @@ export interface Requirement {
 
 /**
  * Lime requirement, or acid requirement, from the buffer curve:
- * raising `LR = M (Q(T) − Q(pH))`, lowering `AR = −M (Q(pH) − Q(T) + C)/eta`, with `Q(pH) = beta0 w sinh((pH − pm)/w)`.
+ * raising `LR = M (Q(T) − Q(pH))`, lowering `AR = −M (Q(pH) − Q(T) + C)`, with `Q(pH) = beta0 w sinh((pH − pm)/w)`.
  *
  * @param curve beta0 in kg CaCO3/kg/pH, carbonate store C in kg/kg
  * @param layer treated layer, M its dry soil mass in kg/m²
  * @param present pH in water with its error
  * @param aim target pH in water
- * @source NELSU10 and LIU04 for the shape of the curve; lime-requirement note via HB-PTF; eta: judgement
+ * All the acid is taken to act in the layer (eta = 1): the published sulfur rates that calibrate the curve already hold
+ * what is lost, and a smaller dose with a retest is the safer reading.
+ *
+ * @source NELSU10 and LIU04 for the shape of the curve
  */
 export function requirementOf(
   curve: BufferCurve,
@@ -37,8 +38,7 @@ export function requirementOf(
   const there = w * Math.sinh((aim - pm) / w);
   const raising = aim >= present.mean;
   const perKg = beta0 * Math.abs(there - here);
-  const acting = raising ? 1 : ACTING_ACID;
-  const size = (layer.mass * (perKg + (raising ? 0 : curve.carbonate))) / acting;
+  const size = layer.mass * (perKg + (raising ? 0 : curve.carbonate));
   const best = raising ? size : -size;
   // First-order error: the capacity scales the whole, the present pH moves the starting point along the curve.
   const slope = Math.cosh((present.mean - pm) / w) / Math.max(Math.abs(there - here), 1e-9);
@@ -52,7 +52,7 @@ export function requirementOf(
         : 'Acid requirement of this bed, as calcium carbonate equivalent',
       formula: raising
         ? 'D_need = M · beta0 · w · [sinh((T − pm)/w) − sinh((pH − pm)/w)]'
-        : 'D_need = M · (beta0 · w · [sinh((pH − pm)/w) − sinh((T − pm)/w)] + C)/eta',
+        : 'D_need = M · (beta0 · w · [sinh((pH − pm)/w) − sinh((T − pm)/w)] + C)',
       terms: [
         { symbol: 'M', value: layer.mass, unit: 'kg soil/m²', origin: 'step' },
         { symbol: 'beta0', value: beta0, unit: 'kg CaCO3/kg/pH', origin: 'step' },
@@ -62,10 +62,7 @@ export function requirementOf(
         { symbol: 'T', value: aim, unit: 'pH', origin: 'step' },
         ...(raising
           ? []
-          : ([
-              { symbol: 'C', value: curve.carbonate, unit: 'kg CaCO3/kg', origin: 'entered' },
-              { symbol: 'eta', value: ACTING_ACID, unit: '', origin: 'choice' },
-            ] as const)),
+          : ([{ symbol: 'C', value: curve.carbonate, unit: 'kg CaCO3/kg', origin: 'entered' }] as const)),
       ],
       value: size,
       unit: 'kg CaCO3/m²',

@@ -60,9 +60,9 @@ export function weighable(mass: Kilogram, system: UnitSystem, rounding: Rounding
 
 const eighths = ['', ' 1/8', ' 1/4', ' 3/8', ' 1/2', ' 5/8', ' 3/4', ' 7/8'];
 
-/** A number to the nearest part, as a mixed fraction: `3 1/4`, `1/2`, `0`. */
-function fraction(value: number, parts: 2 | 4 | 8): string {
-  const count = Math.round(value * parts);
+/** A number in whole parts, as a mixed fraction: `3 1/4`, `1/2`, `0`. */
+function fraction(value: number, parts: 2 | 4 | 8, rounding: Rounding): string {
+  const count = wholeSteps(value, 1 / parts, rounding);
   const whole = Math.floor(count / parts);
   const part = eighths[((count % parts) * 8) / parts] ?? '';
   return whole === 0 && part !== '' ? part.trim() : `${whole}${part}`;
@@ -80,9 +80,9 @@ export function weight(mass: Kilogram, system: UnitSystem, rounding: Rounding = 
       ? `${plainNumber(Math.round(rounded * 1000))} g`
       : `${plainNumber(Number(rounded.toFixed(3)))} kg`;
   if (rounded < ounce * 0.9999) return `${plainNumber(Number((rounded / ounce).toFixed(2)))} oz`;
-  if (rounded < pound * 0.9999) return `${fraction(rounded / ounce, 4)} oz`;
+  if (rounded < pound * 0.9999) return `${fraction(rounded / ounce, 4, 'nearest')} oz`;
   const ounces = Math.round(rounded / ounce);
-  if (rounded >= 4 * pound * 0.9999) return `${fraction(rounded / pound, 4)} lb`;
+  if (rounded >= 4 * pound * 0.9999) return `${fraction(rounded / pound, 4, 'nearest')} lb`;
   return ounces % 16 === 0 ? `${ounces / 16} lb` : `${Math.floor(ounces / 16)} lb ${ounces % 16} oz`;
 }
 
@@ -93,24 +93,29 @@ const cup = unitOf('cup').factor;
 const gallon = unitOf('gal').factor;
 
 /**
- * A volume in the measures at hand: cups, tablespoons and teaspoons, or millilitres and litres: `3 1/4 cups`.
+ * A volume in the measures at hand: cups, tablespoons and teaspoons, or millilitres and litres: `3 1/4 cups`. To the
+ * nearest it is within a fifth of the volume from a teaspoon up; rounding down it is never above it.
  *
  * @param volume m³, zero or more
  */
-export function scoops(volume: CubicMetre, system: UnitSystem): string {
+export function scoops(volume: CubicMetre, system: UnitSystem, rounding: Rounding = 'nearest'): string {
   if (system === 'metric') {
     const ml = volume / millilitre;
-    if (ml >= 995) return `${plainNumber(Number((ml / 1000).toFixed(ml < 9950 ? 1 : 0)))} L`;
-    const step = ml < 20 ? 1 : ml < 100 ? 5 : ml < 300 ? 10 : 25;
-    return `${Math.round(ml / step) * step} mL`;
+    if (ml < 1000) {
+      const step = ml < 20 ? 1 : ml < 100 ? 5 : ml < 300 ? 10 : 25;
+      const rounded = wholeSteps(ml, step, rounding) * step;
+      return rounded < 1000 ? `${rounded} mL` : '1 L';
+    }
+    const step = ml < 10_000 ? 0.1 : 1;
+    return `${plainNumber(Number((wholeSteps(ml / 1000, step, rounding) * step).toFixed(1)))} L`;
   }
   const parts = (unit: number, name: string, by: 2 | 4 | 8) => {
-    const number = fraction(volume / unit, by);
-    return `${number} ${name}${number === '1' || !/^\d+( |$)/.test(number) ? '' : 's'}`;
+    const number = fraction(volume / unit, by, rounding);
+    return `${number} ${name}${/^(?:1|\d\/\d)$/.test(number) ? '' : 's'}`;
   };
-  if (volume < teaspoon * 2.875) return parts(teaspoon, 'teaspoon', volume < teaspoon ? 8 : 4);
-  if (volume < tablespoon * 3.75) return parts(tablespoon, 'tablespoon', 2);
-  if (volume < cup * 15.875) return parts(cup, 'cup', 4);
+  if (volume < tablespoon) return parts(teaspoon, 'teaspoon', volume < teaspoon ? 8 : 4);
+  if (volume < cup / 4) return parts(tablespoon, 'tablespoon', 2);
+  if (volume < gallon) return parts(cup, 'cup', volume < cup ? 8 : 4);
   return parts(gallon, 'gallon', 4);
 }
 
@@ -131,7 +136,7 @@ export function weighAndScoop(
   const weighed = weight(mass, system, rounding);
   if (density === undefined || !(density > 0)) return { code: 'units.scoop-unknown', parameters: { mass: weighed } };
   const volume = weighable(mass, system, rounding) / density;
-  return { code: 'units.scoop', parameters: { mass: weighed, scoop: scoops(volume, system) } };
+  return { code: 'units.scoop', parameters: { mass: weighed, scoop: scoops(volume, system, rounding) } };
 }
 
 /** Volume of a mass of loose powder, m³. @throws RangeError when the density is not above zero */

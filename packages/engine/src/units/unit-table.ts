@@ -136,7 +136,7 @@ export const unitTable: readonly NamedUnit[] = [
   ...units('chargePerMass', [['meq/100 g', 0.01, 'meq/(100.g)', 'meq% me%']]),
   ...units('alkalinity', [
     ['°dH', conversion('deg dH', 'mg/L CaCO3') / caco3, '10.mg{CaO}/L', 'dh degdh germandegree dgh'],
-    ['°fH', conversion('deg fH', 'mg/L CaCO3') / caco3, '10.mg{CaCO3}/L', 'fh degfh frenchdegree tha'],
+    ['°fH', conversion('deg fH', 'mg/L CaCO3') / caco3, '10.mg{CaCO3}/L', 'fh degfh frenchdegree'],
     [
       '°Clark',
       conversion('deg Clark', 'mg/L CaCO3') / caco3,

@@ -2,7 +2,8 @@ import type { Adapter } from '../adapter.ts';
 import { acidification } from './acidification.ts';
 import { plan } from './plan.ts';
 import { plants } from './plants.ts';
+import { soilAndEvidence } from './soil-and-evidence.ts';
 import { units } from './units.ts';
 
 /** Every adapter, one file a room. */
-export const adapters: readonly Adapter[] = [...units, ...plants, ...acidification, ...plan];
+export const adapters: readonly Adapter[] = [...units, ...soilAndEvidence, ...plants, ...acidification, ...plan];

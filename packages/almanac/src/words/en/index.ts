@@ -1,5 +1,6 @@
 import { document } from './document.ts';
 import { evidence } from './evidence.ts';
+import { forecast } from './forecast.ts';
 import { lower } from './lower.ts';
 import { materials } from './materials.ts';
 import { plan } from './plan.ts';
@@ -17,6 +18,7 @@ export const en = {
   ...materials,
   ...plan,
   ...document,
+  ...forecast,
 } as const;
 
 export type MessageCode = keyof typeof en;

@@ -1,0 +1,125 @@
+import { YEAR_DAYS } from './dates.ts';
+import { run } from './kernel.ts';
+import type { ParameterSet } from './parameter-set.ts';
+import { P } from './parameters.ts';
+import { PhCounts } from './quantiles.ts';
+import type { Random } from './random.ts';
+import type { Scenario } from './scenario.ts';
+import type { Band } from './types.ts';
+
+/** Bands given, and the seven quantiles they and the median need. */
+export const BAND_SHARES = [0.95, 0.8, 0.5] as const;
+const SHARES = [0.025, 0.1, 0.25, 0.5, 0.75, 0.9, 0.975];
+/** Steps between the knots of a member's random walk; straight in between. */
+const KNOT_DAYS = 91;
+
+export interface EnsembleInput {
+  readonly scenario: Scenario;
+  readonly set: ParameterSet;
+  readonly random: Random;
+  readonly testSd: number;
+  readonly range?: { readonly low: number; readonly high: number };
+  readonly safe?: { readonly low: number; readonly high: number };
+}
+
+export interface Ensemble {
+  readonly median: readonly number[];
+  readonly bands: readonly Band[];
+  readonly retestBands: readonly Band[];
+  readonly inside: readonly number[];
+  readonly insideBy: readonly number[];
+  readonly overshoot?: { readonly above: number; readonly below: number };
+  /** pH of every member, `[step * count + member]`, process noise included. */
+  readonly ph: Float32Array;
+  readonly evaluated: number;
+}
+
+/**
+ * Adds to each member what the model does not know: a random walk of 0.1 pH per square root of a year (TEXT, from
+ * memory), drawn at quarterly knots.
+ */
+function addProcess(ph: Float32Array, steps: number, count: number, stepDays: number, random: Random): void {
+  const every = Math.max(1, Math.round(KNOT_DAYS / stepDays));
+  const sd = P.process * Math.sqrt((every * stepDays) / YEAR_DAYS);
+  const walk = new Float64Array(count);
+  const slope = new Float64Array(count);
+  for (let t = 1; t <= steps; t++) {
+    if ((t - 1) % every === 0) for (let m = 0; m < count; m++) slope[m] = (sd * random.normal()) / every;
+    const row = t * count;
+    for (let m = 0; m < count; m++) {
+      const at = (walk[m] as number) + (slope[m] as number);
+      walk[m] = at;
+      ph[row + m] = (ph[row + m] as number) + at;
+    }
+  }
+}
+
+function bandsOf(rows: readonly Float64Array[]): Band[] {
+  return BAND_SHARES.map((share, i) => ({
+    share,
+    low: rows.map((row) => row[i] as number),
+    high: rows.map((row) => row[SHARES.length - 1 - i] as number),
+  })).reverse();
+}
+
+/** Runs every member and sums them up week by week. */
+export function ensemble(input: EnsembleInput): Ensemble {
+  const { scenario, set, random, testSd, range } = input;
+  const safe = input.safe ?? range;
+  const { steps, stepDays } = scenario;
+  const { count } = set;
+  const ph = new Float32Array((steps + 1) * count);
+  const evaluated = run(scenario, set, { ph });
+  addProcess(ph, steps, count, stepDays, random);
+  const testError = Float64Array.from({ length: count }, () => testSd * random.normal());
+
+  const counts = new PhCounts();
+  const retests = new PhCounts();
+  const quantiles: Float64Array[] = [];
+  const retestQuantiles: Float64Array[] = [];
+  const inside: number[] = [];
+  const insideBy: number[] = [];
+  const been = new Uint8Array(count);
+  const above = new Uint8Array(count);
+  const below = new Uint8Array(count);
+  for (let t = 0; t <= steps; t++) {
+    let insideNow = 0;
+    const row = t * count;
+    for (let m = 0; m < count; m++) {
+      const at = ph[row + m] as number;
+      counts.add(at);
+      retests.add(at + (testError[m] as number));
+      if (range !== undefined && at >= range.low && at <= range.high) {
+        insideNow++;
+        been[m] = 1;
+      }
+      if (safe !== undefined && t > 0) {
+        if (at > safe.high) above[m] = 1;
+        if (at < safe.low) below[m] = 1;
+      }
+    }
+    const one = new Float64Array(SHARES.length);
+    counts.drain(SHARES, one);
+    quantiles.push(one);
+    const two = new Float64Array(SHARES.length);
+    retests.drain(SHARES, two);
+    retestQuantiles.push(two);
+    if (range !== undefined) {
+      inside.push(insideNow / count);
+      let ever = 0;
+      for (let m = 0; m < count; m++) ever += been[m] as number;
+      insideBy.push(ever / count);
+    }
+  }
+  const shareOf = (flags: Uint8Array) => flags.reduce((sum, flag) => sum + flag, 0) / count;
+  return {
+    median: quantiles.map((row) => row[3] as number),
+    bands: bandsOf(quantiles),
+    retestBands: bandsOf(retestQuantiles),
+    inside,
+    insideBy,
+    ...(safe === undefined ? {} : { overshoot: { above: shareOf(above), below: shareOf(below) } }),
+    ph,
+    evaluated,
+  };
+}

@@ -1,0 +1,244 @@
+/**
+ * The inner loop of the forecast: all members of an ensemble, step by step, in typed arrays and without allocation.
+ * Symbols are those of `docs/model.md`; amounts are kg CaCO3 equivalent per m².
+ *
+ * One outer step (a week) is three passes over the members:
+ *   1. `soilPass`      pH from Q, H from pH; the rates of drift, leaching and carbonate
+ *   2. `materialPass`  what each material gives, from one lost diameter a member (see `loss-table.ts`)
+ *   3. `commitPass`    takes the step, or shortens it for members whose pH would move more than 0.05 and leaves them
+ *                      in the list of active members for another round
+ * What members share (temperature, moisture, water, fast materials) is worked out once a step in `Scenario`. A layer
+ * costs one logarithm and one exponential a member and round, whatever the number of materials and size classes.
+ */
+import { createState, lookUp, type State } from './kernel-state.ts';
+import { book } from './ledger.ts';
+import type { ParameterSet } from './parameter-set.ts';
+import { EQUIVALENT } from './parameters.ts';
+import type { Scenario } from './scenario.ts';
+
+/** Largest change of pH within one inner step. */
+export const MAX_STEP_PH = 0.05;
+/** Smallest inner step, as a share of the outer one: a bound on the work, met only by impossible doses. */
+const SMALLEST = 1 / 256;
+/** Oxidisers of sulfur slow down below pH 3 and stop at pH 2 (TEXT, from memory). */
+const SULFUR_STOPS = 2;
+
+export interface KernelOutput {
+  /** pH of the reported layers, weighted by mass: `ph[step * count + member]`, steps + 1 rows. */
+  readonly ph: Float32Array | Float64Array;
+  /** The following are for one member and filled only when given. pH by layer, `[step * layers + layer]`. */
+  readonly layerPh?: Float64Array;
+  /** Flux of the reported layers by step, `[step * FLUXES.length + flux]`. */
+  readonly ledger?: Float64Array;
+  /** Share left of each material, `[step * charges + charge]`. */
+  readonly left?: Float64Array;
+  /** Base content of the reported layers at start and end. */
+  readonly content?: Float64Array;
+}
+
+/** Runs all members and returns how many logarithms and exponentials it evaluated. */
+export function run(scenario: Scenario, set: ParameterSet, output: KernelOutput): number {
+  const state = createState(scenario, set);
+  const { steps, layers, charges } = scenario;
+  const { count, active, step, remaining } = state;
+  const drawn = new Float64Array(layers);
+  let evaluated = 0;
+  if (output.content) output.content[0] = content(scenario, state);
+  for (let t = 0; t < steps; t++) {
+    let n = count;
+    for (let m = 0; m < count; m++) active[m] = m;
+    step.fill(1);
+    remaining.fill(1);
+    let first = true;
+    while (n > 0) {
+      for (let l = 0; l < layers; l++) soilPass(scenario, set, state, t, l, n);
+      evaluated += 2 * layers * n;
+      if (first) report(scenario, state, output, t);
+      first = false;
+      state.gain.fill(0);
+      for (let c = 0; c < charges.count; c++)
+        if ((charges.start[c] as number) <= t) materialPass(scenario, set, state, t, c, n);
+      n = commitPass(scenario, set, state, t, n, drawn, output.ledger);
+    }
+  }
+  for (let m = 0; m < count; m++) active[m] = m;
+  // A last look at the pH; its rates are not used.
+  for (let l = 0; l < layers; l++) soilPass(scenario, set, state, steps - 1, l, count);
+  report(scenario, state, output, steps);
+  if (output.content) output.content[1] = content(scenario, state);
+  return evaluated + 2 * layers * count;
+}
+
+/** Pass 1: pH of a layer and the rates of its base content, a whole outer step at the present state. */
+function soilPass(scenario: Scenario, set: ParameterSet, state: State, t: number, l: number, n: number): void {
+  const { layers, carbonateRate, gibbsite } = scenario;
+  const { count, active, q, store, buffer, sinhCal, steadyAcid, ph, rate, draw, capacity, leach, aluminium, moved } =
+    state;
+  const { pm, w, drainage, eta, etaAcid, exchange } = set;
+  const { bicarbonate, cap } = state;
+  const row = l * count;
+  const water = (scenario.drainage[t] as number) * 1000 * EQUIVALENT;
+  const top = scenario.top[l] as number;
+  const still = (scenario.fixed[t] as number) * top;
+  const given = scenario.given[t * layers + l] as number;
+  const taken = scenario.taken[t * layers + l] as number;
+  const fast = given !== 0 || taken !== 0;
+  const gibbsite3 = 3 * gibbsite;
+  const swapPerMass = scenario.swap / (scenario.mass[l] as number);
+  const swapPerMassAbove = l > 0 ? scenario.swap / (scenario.mass[l - 1] as number) : 0;
+  for (let i = 0; i < n; i++) {
+    const m = active[i] as number;
+    const at = row + m;
+    const content = q[at] as number;
+    const b = buffer[at] as number;
+    const width = w[m] as number;
+    const scale = b * width;
+    const x = content / scale;
+    const root = Math.sqrt(x * x + 1);
+    // asinh(x) = ln(x + √(x² + 1)); no garden's x is so far below zero that the sum would cancel.
+    const now = (pm[m] as number) + width * Math.log(x + root);
+    const h = Math.exp(-Math.LN10 * now);
+    const drained = water * (drainage[m] as number);
+    const alkalinity = (bicarbonate[m] as number) / h;
+    const most = cap[m] as number;
+    const out = drained * (alkalinity < most ? alkalinity : most);
+    const sour = drained * h * (1 + gibbsite3 * h * h);
+    const short = scale * (sinhCal[m] as number) - content;
+    ph[at] = now;
+    capacity[at] = b * root;
+    leach[at] = out;
+    aluminium[at] = sour;
+    draw[at] = short < 0 || (store[at] as number) > 0 ? short * carbonateRate : 0;
+    rate[at] = still - (steadyAcid[at] as number) - out + sour;
+    if (fast) rate[at] = (rate[at] as number) + given * (eta[m] as number) - taken * (etaAcid[m] as number);
+    if (l > 0) {
+      const above = at - count;
+      const move = (exchange[m] as number) * ((q[above] as number) * swapPerMassAbove - content * swapPerMass);
+      moved[at] = move;
+      rate[at] = (rate[at] as number) + (leach[above] as number) - (aluminium[above] as number) + move;
+      rate[above] = (rate[above] as number) - move;
+    }
+  }
+}
+
+/** Pass 2: what one material gives to its layer within the inner step. */
+function materialPass(scenario: Scenario, set: ParameterSet, state: State, t: number, c: number, n: number): void {
+  const { charges, tables } = scenario;
+  const { count, active, step, ph, loss, left, clock, gain, newLoss, newLeft, pHCal, gScale, perSulfurDay } = state;
+  const row = (charges.layer[c] as number) * count;
+  const own = c * count;
+  const speed = charges.speed[c] as number;
+  const amount = charges.amount[c] as number;
+  const table = charges.table[c] as number;
+  const inverseEnd = charges.inverseEnd[c] as number;
+  const isSulfur = charges.sulfur[c] === 1;
+  const waits = charges.waits[c] === 1;
+  const present = t === charges.start[c] ? (charges.firstShare[c] as number) : 1;
+  const days = present * speed * ((isSulfur ? scenario.sulfurDays[t] : scenario.limeDays[t]) as number);
+  const clockDays = present * (scenario.sulfurDays[t] as number);
+  const { kLime, lag } = set;
+  const effect = isSulfur ? set.etaAcid : set.eta;
+  const sign = isSulfur ? -amount : amount;
+  for (let i = 0; i < n; i++) {
+    const m = active[i] as number;
+    const at = own + m;
+    const now = ph[row + m] as number;
+    let further = days * (step[m] as number);
+    if (isSulfur) {
+      const before = clock[at] as number;
+      const after = before + clockDays * (step[m] as number);
+      const wait = waits ? (lag[m] as number) : 0;
+      if (before < wait) further = after <= wait ? 0 : (further * (after - wait)) / (after - before);
+      if (now < SULFUR_STOPS + 1) further *= Math.max(0, now - SULFUR_STOPS);
+      further *= perSulfurDay[m] as number;
+    } else further *= (kLime[m] as number) * Math.max(0, (pHCal[m] as number) - now) * (gScale[m] as number);
+    const lost = (loss[at] as number) + further;
+    const rest = lookUp(tables, table, inverseEnd, lost);
+    newLoss[at] = lost;
+    newLeft[at] = rest;
+    gain[row + m] = (gain[row + m] as number) + sign * (effect[m] as number) * ((left[at] as number) - rest);
+  }
+}
+
+/** Pass 3: takes the step, or shortens it. Returns how many members are not yet through the outer step. */
+function commitPass(
+  scenario: Scenario,
+  set: ParameterSet,
+  state: State,
+  t: number,
+  n: number,
+  drawn: Float64Array,
+  ledger: Float64Array | undefined,
+): number {
+  const { layers, charges } = scenario;
+  const { count, active, step, remaining, q, store, rate, draw, gain, capacity, loss, left, clock } = state;
+  const { newLoss, newLeft } = state;
+  const clockDays = scenario.sulfurDays[t] as number;
+  const all = layers * count;
+  let still = 0;
+  for (let i = 0; i < n; i++) {
+    const m = active[i] as number;
+    const length = step[m] as number;
+    // How many times the largest allowed change the step would make.
+    let excess = 1;
+    for (let at = m; at < all; at += count) {
+      const change = Math.abs(((rate[at] as number) + (draw[at] as number)) * length + (gain[at] as number));
+      const most = MAX_STEP_PH * (capacity[at] as number);
+      if (change > excess * most) excess = change / most;
+    }
+    if (excess > 1 && length > SMALLEST) {
+      step[m] = Math.max(SMALLEST, (length * 0.9) / excess);
+      active[still++] = m;
+      continue;
+    }
+    for (let l = 0; l < layers; l++) {
+      const at = l * count + m;
+      const taken = Math.min((draw[at] as number) * length, store[at] as number);
+      drawn[l] = taken;
+      store[at] = (store[at] as number) - taken;
+      q[at] = (q[at] as number) + (rate[at] as number) * length + (gain[at] as number) + taken;
+    }
+    if (ledger !== undefined) book(ledger, scenario, set, state, t, m, drawn);
+    for (let c = 0; c < charges.count; c++) {
+      if ((charges.start[c] as number) > t) continue;
+      const at = c * count + m;
+      loss[at] = newLoss[at] as number;
+      left[at] = newLeft[at] as number;
+      if (charges.sulfur[c] === 1) {
+        const present = t === charges.start[c] ? (charges.firstShare[c] as number) : 1;
+        clock[at] = (clock[at] as number) + clockDays * present * length;
+      }
+    }
+    const rest = (remaining[m] as number) - length;
+    if (rest > 1e-9) {
+      remaining[m] = rest;
+      step[m] = Math.min(rest, length * 1.5);
+      active[still++] = m;
+    }
+  }
+  return still;
+}
+
+/** Writes the pH of step t; for one member also layers and materials. */
+function report(scenario: Scenario, state: State, output: KernelOutput, t: number): void {
+  const { layers, reported, weight, charges } = scenario;
+  const { count, ph, left } = state;
+  const to = output.ph;
+  const row = t * count;
+  if (reported === 1) for (let m = 0; m < count; m++) to[row + m] = ph[m] as number;
+  else
+    for (let m = 0; m < count; m++) {
+      let mean = 0;
+      for (let l = 0; l < reported; l++) mean += (ph[l * count + m] as number) * (weight[l] as number);
+      to[row + m] = mean;
+    }
+  if (output.layerPh) for (let l = 0; l < layers; l++) output.layerPh[t * layers + l] = ph[l * count] as number;
+  if (output.left)
+    for (let c = 0; c < charges.count; c++) output.left[t * charges.count + c] = left[c * count] as number;
+}
+
+function content(scenario: Scenario, state: State): number {
+  let sum = 0;
+  for (let l = 0; l < scenario.reported; l++) sum += state.q[l * state.count] as number;
+  return sum;
+}

@@ -34,6 +34,8 @@ const vulgar: Readonly<Record<string, string>> = {
  * minus, digits for superscripts, u for micro. Case and spaces stay.
  */
 export function plainText(text: string): string {
+  // Most of what is typed needs nothing, and normalising costs more than reading.
+  if (/^(?:[!-&(-~]| (?! ))*$/.test(text)) return text.trim();
   return text
     .replace(/[¼½¾⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign]}`)
     .normalize('NFKC')

@@ -127,6 +127,19 @@ const withSuggestion = (reading: UnitReading, wrap: (near: string) => string): U
  * @returns the unit, or that it is unknown (with the nearest known) or ambiguous (with the choices)
  */
 export function readUnit(text: string, gallon: Gallon = 'us'): UnitReading {
+  const known = readings[gallon].get(text);
+  if (known !== undefined) return known;
+  const reading = readAfresh(text, gallon);
+  if (readings[gallon].size >= mostKnown) readings[gallon].clear();
+  readings[gallon].set(text, reading);
+  return reading;
+}
+
+// A workshop's table repeats a handful of units; what strangers type must not fill the store without end.
+const mostKnown = 1000;
+const readings: Readonly<Record<Gallon, Map<string, UnitReading>>> = { us: new Map(), imperial: new Map() };
+
+function readAfresh(text: string, gallon: Gallon): UnitReading {
   let plain = plainText(text).replace(/_/g, ' ').replace(/\^/g, '');
   const counted = /\b(?:as )?\(?(CaCO3|calcium carbonate|HCO3-?|bicarbonate)(?=$|[\s)/])\)?/i.exec(plain);
   const species = counted === null ? undefined : /^ca/i.test(counted[1] ?? '') ? 'CaCO3' : 'HCO3';

@@ -14,7 +14,7 @@ export { mehlich1976, mehlich1976TonnePerHectare } from './mehlich-1976.ts';
 export type { EvidenceKind, MethodInput, MethodOutcome, Reading, RequirementMethod } from './method.ts';
 export { lowerMethods, methodById, methods } from './methods.ts';
 export { type NcSoilClass, ncFactor, ncMehlich, ncMehlichShortTonPerAcre, ncResidualShare } from './nc-mehlich.ts';
-export { nswEcec, nswEcecTonnePerHectare, nswPrintedCell } from './nsw-ecec.ts';
+export { type NswTarget, nswEcec, nswEcecTonnePerHectare, nswPrintedCell } from './nsw-ecec.ts';
 export { osuSikora, osuSikoraShortTonPerAcre } from './osu-sikora.ts';
 export { peatMix } from './peat-mix.ts';
 export { mcBratney2002, pedotransfer, weaver2004KgPerHectare } from './pedotransfer.ts';
@@ -29,5 +29,15 @@ export { smpTristate, type TriStateTarget, triStateShortTonPerAcre } from './smp
 export { gradeOf, textureOnly } from './texture-only.ts';
 export { triStateOrganicShortTonPerAcre, tristateOrganic } from './tristate-organic.ts';
 export { equilibriumLbc, equilibriumRatio, lbcRequirement, ugaLbc } from './uga-lbc.ts';
-export { ukFactor, ukLimeFactor, ukSoilOf, ukTargetPh, ukTonnePerHectare } from './uk-factor.ts';
+export {
+  type UkSoil,
+  type UkTargetSoil,
+  type UkUse,
+  ukFactor,
+  ukLimeFactor,
+  ukOptimumPh,
+  ukSoilOf,
+  ukTargetPh,
+  ukTonnePerHectare,
+} from './uk-factor.ts';
 export { mehlichAcidity } from './volume-acidity.ts';

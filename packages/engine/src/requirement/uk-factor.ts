@@ -28,9 +28,16 @@ export function ukLimeFactor(soil: UkSoil, use: UkUse): number {
  */
 export const ukTonnePerHectare = (factor: number, ph: Ph, target: Ph): number => Math.max(0, factor * (target - ph));
 
-/** Target pH (optimum + 0.2) of a cropping system; undefined when the table has no such row. [AHDB, read] */
-export const ukTargetPh = (system: string, soil: 'mineral' | 'peaty' | 'organic'): Ph | undefined =>
-  ukTargets.find((row) => row.system === system && row.soil === soil)?.target_ph;
+export type UkTargetSoil = 'mineral' | 'peaty' | 'organic';
+
+const targetRow = (system: string, soil: UkTargetSoil) =>
+  ukTargets.find((row) => row.system === system && row.soil === soil);
+
+/** Optimum pH of a cropping system; undefined when the table has no such row. [AHDB, read] */
+export const ukOptimumPh = (system: string, soil: UkTargetSoil): Ph | undefined => targetRow(system, soil)?.optimum_ph;
+
+/** Target pH of a cropping system, optimum + 0.2; undefined when the table has no such row. [AHDB, read] */
+export const ukTargetPh = (system: string, soil: UkTargetSoil): Ph | undefined => targetRow(system, soil)?.target_ph;
 
 /** British soil group of a texture class. */
 export const ukSoilOf = (texture: TextureClass): UkSoil =>

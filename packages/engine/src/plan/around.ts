@@ -59,11 +59,10 @@ export function asks(
   const list: Message[] = [];
   if (present === undefined) list.push({ code: pot ? 'plan.pot-no-test' : 'plan.ask-soil-test' });
   else {
-    list.push(...present.notes);
     if (decision !== 'leave alone') {
       if (!present.mayDose) list.push({ code: pot ? 'plan.pot-no-test' : 'plan.ask-laboratory' });
       if (!pot && freeLime?.class === 'test first') list.push({ code: 'plan.ask-fizz' });
-      list.push(...fromReadings);
+      if (decision !== 'not practical' && decision !== 'grow something else') list.push(...fromReadings);
     }
   }
   if (pot && place.water === undefined) list.push({ code: 'plan.ask-water' });

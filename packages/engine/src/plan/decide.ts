@@ -1,7 +1,7 @@
 import type { Message } from '../derivation/message.ts';
 import type { FreeLime } from '../soil/free-lime.ts';
 import type { PhEstimate } from '../soil/soil.ts';
-import type { Place } from './place.ts';
+import type { Place, PlantRange } from './place.ts';
 import type { Decision, Target } from './recommendation.ts';
 
 /** What the decision looks at. pH on the scale of the target. */
@@ -94,16 +94,19 @@ function refuseToLower(facts: Facts, gap: number): Verdict | undefined {
     return { decision: 'not practical', reasons: [say('plan.lead-blocks-acid', facts)] };
   if (freeLime?.sodiumSuspected) return { decision: 'not practical', reasons: [say('plan.sodium', facts)] };
   const tolerated =
-    place.plants.length > 0 &&
-    acidLovers.length === 0 &&
-    gap <= 1 &&
-    place.plants.every((plant) => (plant.toleratesHigh ?? plant.high + 1) >= ph);
-  if (tolerated) return { decision: 'leave alone', reasons: [say('plan.tolerated-limy', facts)] };
+    place.plants.length > 0 && acidLovers.length === 0 && place.plants.every((plant) => bears(plant, ph));
+  if (tolerated && facts.mayDose && gap >= (facts.present?.sd ?? 0))
+    return { decision: 'leave alone', reasons: [say('plan.tolerated-limy', facts)] };
+  if (tolerated) return undefined;
   if (freeLime?.class === 'small beds only' || freeLime?.class === 'do not acidify in ground')
     return cannot(say('plan.free-lime', facts));
   if (freeLime?.class === 'test first') return { decision: 'find out first', reasons: [say('plan.fizz-first', facts)] };
   return undefined;
 }
+
+/** A plant bears a pH above its best range up to its published limit, or half a unit when nobody published one. */
+const bears = (plant: PlantRange, ph: number): boolean =>
+  ph <= (plant.toleratesHigh === undefined ? plant.high + 0.5 : Math.min(plant.toleratesHigh, plant.high + 1));
 
 /** A soil that would need more yearly dressings than this is called impractical (judgement, SORREL). */
 export const MOST_DRESSINGS = 6;

@@ -26,6 +26,8 @@ const FIRST_SULFUR = 2 / 3;
 /** A first dressing below this share of the need says the evidence is too poor to dose on (judgement, SORREL). */
 const LEAST_SHARE = 0.15;
 
+const NO_NOTES: readonly Message[] = [];
+
 /** What every answer about a place is built from. */
 interface Case {
   readonly place: Place;
@@ -83,6 +85,7 @@ function common({ place, target, evidence }: Case) {
     layer,
     ...(present === undefined ? {} : { present: { mean: present.mean, sd: present.sd, date: present.date } }),
     ...(reconciled === undefined ? {} : { reconciled }),
+    notes: present?.notes ?? NO_NOTES,
   };
 }
 

@@ -48,6 +48,8 @@ export interface Recommendation {
   /** Why, in order of weight; the first is the headline. */
   readonly reasons: readonly Message[];
   readonly present?: PhEstimate & { readonly date: IsoDate };
+  /** What must be known about the reading: its season, age, conversion, tests that differ. */
+  readonly notes: readonly Message[];
   readonly target: Target;
   readonly layer: Layer;
   readonly reconciled?: Reconciled;

@@ -3,9 +3,9 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { coldStart } from './cold-start.ts';
-import { testLines } from './make-tests.ts';
 import { tableMemory } from './memory.ts';
 import { throughput } from './recommendations.ts';
+import { testLines } from './soil-tests.ts';
 
 const quick = process.argv.includes('--quick');
 const lines: string[] = [];

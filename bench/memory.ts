@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { closeSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { writeTests } from './make-tests.ts';
+import { writeTests } from './soil-tests.ts';
 
 export interface Peak {
   readonly rows: number;

@@ -1,7 +1,7 @@
 import { rowColumns, rowReader } from '@sorrel/engine/document';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { header, testLines } from './make-tests.ts';
+import { header, testLines } from './soil-tests.ts';
 
 const rows = (count: number, seed?: number) => parse([...testLines(count, seed)].join('')) as string[][];
 

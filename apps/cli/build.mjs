@@ -1,9 +1,14 @@
 // Bundles the command line into dist/, one file a command, so that each starts with no more than it needs.
 import { chmodSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
+
+// The package's browser build is the same code as modules, so that what is not used is left out.
+const yaml = `${dirname(createRequire(import.meta.url).resolve('yaml/package.json'))}/browser/index.js`;
 
 /** Writes `apps/cli/dist/sorrel.mjs` and the pieces it loads. Needs the almanac's generated modules. */
 export async function buildCli() {
@@ -22,6 +27,7 @@ export async function buildCli() {
     minifyWhitespace: true,
     legalComments: 'none',
     define: { 'process.env.SORREL_VERSION': JSON.stringify(version) },
+    alias: { yaml },
     // Packages written for `require` find it here.
     banner: {
       js: "import{createRequire as sorrelRequire}from'node:module';const require=sorrelRequire(import.meta.url);",

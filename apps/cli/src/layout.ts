@@ -14,12 +14,13 @@ function graphemes(text: string): Iterable<{ readonly segment: string }> {
   segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
   return segmenter.segment(text);
 }
-const plain = /^[\x20-\x7e]*$/;
+/** Letters that may take no cell or two: accents that stand alone, joined signs, East Asian letters, emoji. */
+const UNEVEN = /[\u0300-\u036f\u0483-\u0489\u0590-\u0eff\u1100-\u115f\u200b-\u200f\u2e80-\uffff]/;
 const WIDE = /[\u1100-\u115f\u2e80-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
 
 /** Cells a text takes up; everything Sorrel prints is one cell wide but for wide East Asian letters in names. */
 export function textWidth(text: string): number {
-  if (plain.test(text)) return text.length;
+  if (!UNEVEN.test(text)) return text.length;
   let cells = 0;
   for (const { segment } of graphemes(text)) cells += WIDE.test(segment) ? 2 : 1;
   return cells;
@@ -44,6 +45,12 @@ export function hanging(label: string, text: string, indent: number, width = pag
   const inset = ' '.repeat(indent + textWidth(label));
   const [first = '', ...more] = wrap(text, width - inset.length);
   return [`${' '.repeat(indent)}${label}${first}`, ...more.map((line) => inset + line)].join('\n');
+}
+
+/** A wrapped text, its further lines set in a little more than the first. */
+export function paragraph(text: string, indent: number, hang = 2, width = pageWidth()): string {
+  const [first = '', ...more] = wrap(text, width - indent - hang);
+  return [' '.repeat(indent) + first, ...more.map((line) => ' '.repeat(indent + hang) + line)].join('\n');
 }
 
 export const pad = (text: string, width: number): string => text + ' '.repeat(Math.max(0, width - textWidth(text)));

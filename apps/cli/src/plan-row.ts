@@ -1,6 +1,6 @@
 import { materialOf } from '@sorrel/almanac/materials';
-import { methodRows } from '@sorrel/almanac/methods';
 import type { Place, Recommendation } from '@sorrel/engine/plan';
+import { methodById } from '@sorrel/engine/requirement';
 import { fromSi, say, type UnitSystem, unitOf } from '@sorrel/engine/units';
 import { csvCell } from './csv.ts';
 
@@ -34,7 +34,6 @@ const units = {
   us: { mass: unitOf('lb'), area: unitOf('lb/100 sq ft'), volume: unitOf('lb/cu yd') },
 } as const;
 
-const byMemory = new Map(methodRows.map((row) => [row.id, row.basis === 'memory']));
 const round = (value: number, digits: number): number => Number(value.toFixed(digits));
 const significant = (value: number): number => Number(value.toPrecision(3));
 
@@ -71,7 +70,7 @@ export function planRow(line: number, place: Place, plan: Recommendation, system
 function restsOnMemory(place: Place, plan: Recommendation): boolean {
   return (
     (plan.target.basis === 'plants' && place.plants.some((plant) => plant.basis === 'memory')) ||
-    (plan.reconciled?.used.some((reading) => byMemory.get(reading.method) === true) ?? false) ||
+    (plan.reconciled?.used.some((reading) => methodById(reading.method)?.basis === 'memory') ?? false) ||
     plan.applications.some(({ product }) => materialOf(product.material)?.basis === 'memory')
   );
 }

@@ -1,6 +1,5 @@
-import { cite } from '@sorrel/almanac';
 import type { Garden, GardenPlan, Recommendation } from '@sorrel/engine/plan';
-import { citedIn, derivationText } from './derivation-text.ts';
+import { derivationText } from './derivation-text.ts';
 import { hanging } from './layout.ts';
 import { type PhRow, phLine } from './ph-line.ts';
 import { placeText } from './place-text.ts';
@@ -12,6 +11,8 @@ export interface PlanTextOptions {
   /** Show the working: all of it, or of one figure. */
   readonly why: boolean;
   readonly figure?: string | undefined;
+  /** The publications behind the working, already written out. */
+  readonly sources?: string | undefined;
 }
 
 /** A whole plan for people: the pH line, each place, what to buy, and the working when it is asked for. */
@@ -30,7 +31,7 @@ export function planText(garden: Garden, plan: GardenPlan, speaker: Speaker, opt
       parts.push(`  ${words.why}\n\n${derivationText(advice.derivation, options.figure)}\n`);
   }
   parts.push(shoppingText(plan.shopping, garden.currencySymbol, speaker));
-  if (options.why) parts.push(sourcesText(plan.recommendations));
+  if (options.sources !== undefined) parts.push(options.sources);
   const body = parts.join('\n');
   const notes = [
     body.includes(`${words.memoryMark} `) || body.includes(`${words.memoryMark},`) ? words.memoryNote : '',
@@ -53,11 +54,4 @@ function phRow(name: string, advice: Recommendation): PhRow {
     ...(advice.present === undefined ? {} : { present: advice.present }),
     ...(moves ? { aim: target.aim } : {}),
   };
-}
-
-function sourcesText(recommendations: readonly Recommendation[]): string {
-  const keys = [
-    ...new Set(recommendations.flatMap((each) => (each.derivation === undefined ? [] : citedIn(each.derivation)))),
-  ].sort();
-  return `${words.sourcesTitle}\n${keys.map((key) => hanging(`${key}: `, cite(key), 2)).join('\n')}\n`;
 }

@@ -28,7 +28,7 @@ function typedText(value: unknown): string | undefined {
 export function choicesText(choices: readonly Choice[], speaker: Speaker): string {
   if (choices.length === 0) return '';
   const lines = choices.map((each) =>
-    hanging('- ', `${each.place === undefined ? '' : `${each.place}: `}${speaker.say(each.message)}`, 2),
+    hanging('- ', `${each.place === undefined ? '' : `${each.place}: `}${speaker.sayRoughly(each.message)}`, 2),
   );
   return `${words.choicesTitle}\n${lines.join('\n')}\n`;
 }

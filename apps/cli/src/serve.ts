@@ -6,7 +6,7 @@ import { canUnicode } from './layout.ts';
 import { planJson } from './plan-json.ts';
 import { planText } from './plan-text.ts';
 import { choicesText, problemsText } from './problems-text.ts';
-import { speakerFor } from './speak.ts';
+import { speakerFor, toAscii } from './speak.ts';
 import { words } from './words.ts';
 
 export interface ServeOptions {
@@ -18,7 +18,7 @@ export interface ServeOptions {
 }
 
 /** Plans what was read and shows it; problems go to standard error, so that the plan can be piped on. */
-export function serve(read: ReadGarden, options: ServeOptions): number {
+export async function serve(read: ReadGarden, options: ServeOptions): Promise<number> {
   const { garden, problems, skipped } = read;
   const speaker = speakerFor(options.units ?? read.units ?? 'metric', canUnicode(options.ascii));
   const nothing = garden.places.length === 0;
@@ -35,8 +35,10 @@ export function serve(read: ReadGarden, options: ServeOptions): number {
   }
   // The working is kept even when it is not shown: it says which figures rest on memory.
   const plan = planGarden(garden, { explain: true });
-  const text = planText(garden, plan, speaker, { why: options.why === true, figure: options.figure });
+  const sources = options.why ? (await import('./sources-text.ts')).sourcesText(plan.recommendations) : undefined;
+  const text = planText(garden, plan, speaker, { why: options.why === true, figure: options.figure, sources });
   const choices = choicesText(read.choices, speaker);
-  process.stdout.write(choices === '' ? text : `${text}\n${choices}`);
+  const page = choices === '' ? text : `${text}\n${choices}`;
+  process.stdout.write(speaker.unicode ? page : toAscii(page));
   return code;
 }

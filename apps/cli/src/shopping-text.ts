@@ -9,12 +9,10 @@ export function shoppingText(lines: readonly ShoppingLine[], money: string, spea
   const [material, needed, onHand, buy, bags, cost] = words.shoppingColumns;
   const rows = lines.map((line) => [
     line.product.name,
-    speaker.amount(line.needed, 'mass'),
-    line.onHand > 0 ? speaker.amount(line.onHand, 'mass') : '',
-    line.buy > 0 ? speaker.amount(line.buy, 'mass') : '',
-    line.bags === undefined || line.bags === 0
-      ? ''
-      : `${line.bags} x ${speaker.amount(line.product.bag?.mass ?? 0, 'mass')}`,
+    speaker.weight(line.needed),
+    line.onHand > 0 ? speaker.weight(line.onHand) : '',
+    line.buy > 0 ? speaker.weight(line.buy) : '',
+    line.bags === undefined || line.bags === 0 ? '' : `${line.bags} x ${speaker.weight(line.product.bag?.mass ?? 0)}`,
     line.cost === undefined || line.cost === 0 ? '' : `${money}${line.cost.toFixed(2)}`,
   ]);
   const table = tableText(

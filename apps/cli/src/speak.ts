@@ -1,3 +1,4 @@
+import { en } from '@sorrel/almanac/words';
 import type { Message } from '@sorrel/engine/derivation';
 import { type Dimension, print, printRange, say, type UnitSystem, weight } from '@sorrel/engine/units';
 
@@ -9,21 +10,25 @@ export interface Speaker {
   readonly rule: string;
   say(message: Message): string;
   amount(value: number, dimension: Dimension): string;
+  /** To two figures, for what nobody measures closer, such as a depth. */
+  rough(value: number, dimension: Dimension): string;
+  sayRoughly(message: Message): string;
   /** A weight as it is read off a scale, never more than `mass`. */
   weight(mass: number): string;
   range(low: number, high: number, dimension: Dimension): string;
 }
 
 export function speakerFor(system: UnitSystem, unicode: boolean): Speaker {
-  const letters = unicode ? (text: string) => text : toAscii;
   return {
     system,
     unicode,
     rule: unicode ? '─' : '-',
-    say: (message) => letters(say(message, system)),
-    amount: (value, dimension) => letters(print(value, dimension, system)),
+    say: (message) => say(message, system),
+    amount: (value, dimension) => print(value, dimension, system),
+    rough: (value, dimension) => print(value, dimension, system, { digits: 2 }),
+    sayRoughly: (message) => say(message, system, en, { digits: 2 }),
     weight: (mass) => weight(mass, system, 'down'),
-    range: (low, high, dimension) => letters(printRange(low, high, dimension, system)),
+    range: (low, high, dimension) => printRange(low, high, dimension, system),
   };
 }
 

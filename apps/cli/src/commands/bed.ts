@@ -6,7 +6,7 @@ import { serve } from '../serve.ts';
 import { words } from '../words.ts';
 
 /** `sorrel bed`: one bed from what is typed, by way of the same document a whole garden takes. */
-export function run(args: readonly string[]): number {
+export async function run(args: readonly string[]): Promise<number> {
   const { values, positionals } = read(splitWhy(args), bedOptions, 'bed');
   if (positionals[0] !== undefined) throw new Stop(exit.usage, words.usage('bed', words.strayWord(positionals[0])));
   if (values.ph === undefined && values.plants === undefined)
@@ -15,7 +15,7 @@ export function run(args: readonly string[]): number {
   const units = unitsOf(values.units, 'bed') ?? unitsMeant(values);
   const result = readGarden(bedDocument(values, today), { today });
   const problems = result.problems.map((each) => ({ ...each, field: optionOf(each.field) }));
-  const code = serve({ ...result, problems }, { ...values, units });
+  const code = await serve({ ...result, problems }, { ...values, units });
   // With one bed there is no rest to serve: a plan without its test is no answer to what was asked.
   return code === exit.partly && result.garden.places.every((place) => place.tests.length === 0) ? exit.nothing : code;
 }

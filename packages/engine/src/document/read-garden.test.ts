@@ -81,7 +81,11 @@ describe('bad entries of a garden document', () => {
   });
   it('a target upside down', () => namesAll(bad({ target: { low: 7, high: 6 } }), /^target$/, '7 to 6'));
   it('both spellings of one metal', () =>
-    namesAll(bad({ tests: [{ ...lab, aluminum: '50 ppm', aluminium: '50 ppm' }] }), /^tests\[0\]\.aluminium$/, '50 ppm'));
+    namesAll(
+      bad({ tests: [{ ...lab, aluminum: '50 ppm', aluminium: '50 ppm' }] }),
+      /^tests\[0\]\.aluminium$/,
+      '50 ppm',
+    ));
   it('an unknown material in an application, told as dangerous to ignore', () => {
     const read = bad({ applications: [{ date: '2026-03-01', material: 'pixie dust', amount: '5 lb' }] });
     namesAll(read, /^applications\[0\]\.material$/, 'pixie dust');
@@ -130,7 +134,9 @@ describe('good documents', () => {
   });
   it('says what it took for granted', () => {
     const read = readGarden(garden({ name: 'a', tests: [lab] }), { today });
-    expect(read.choices.map((each) => each.field)).toEqual(expect.arrayContaining(['depth', 'size', 'climate', 'finenessSystem']));
+    expect(read.choices.map((each) => each.field)).toEqual(
+      expect.arrayContaining(['depth', 'size', 'climate', 'finenessSystem']),
+    );
   });
   it('reads the third size from two', () => {
     const read = readGarden(garden({ name: 'a', soil: { sand: '40 %', clay: '20 %' } }), { today });

@@ -58,7 +58,8 @@ export function readTest(
   report.problems.push(...faults);
   if (faults.length > 0) return undefined;
 
-  if (fields.depth === undefined)
+  // The depth of a pot sample moves nothing, so it is not worth a line.
+  if (fields.depth === undefined && !defaults.soilless)
     choices.add('depth', 'document.choice-test-depth', { date, depth: { value: defaults.depth, dimension: 'length' } });
   if (fields.ph !== undefined && fields.ph.in === undefined) choices.add('ph.in', 'document.choice-method', { date });
   if (fields.printedRate !== undefined && fields.printedRate.cce === undefined)

@@ -39,7 +39,10 @@ describe('rows of a table of soil tests', () => {
     const read = change(column, cell);
     expect(read.ok).toBe(false);
     if (read.ok) return;
-    expect(read.problems[0]).toMatchObject({ place: 'Bed 1', field: expect.stringContaining(column.split('_')[0] ?? '') });
+    expect(read.problems[0]).toMatchObject({
+      place: 'Bed 1',
+      field: expect.stringContaining(column.split('_')[0] ?? ''),
+    });
     for (const each of read.problems) expect(`${each.message}${each.fix}`).not.toMatch(/\{\w+\}|undefined|NaN/);
   });
   it('keeps the fault of one row out of the next', () => {

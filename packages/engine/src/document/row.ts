@@ -16,6 +16,16 @@ import { usualDepth } from './usual-depth.ts';
 /** A single target pH is taken as a range this wide to either side (SORREL): the smallest change two tests can tell, doubled. */
 const TARGET_MARGIN = 0.5;
 
+/** Columns of figures that the full check knows by another name. */
+const COLUMN_OF: Readonly<Record<string, string>> = {
+  'ph.value': 'ph',
+  'buffer.value': 'buffer_ph',
+  'buffer.method': 'buffer',
+  organicMatter: 'om',
+  organicCarbon: 'oc',
+  baseSaturation: 'base_saturation',
+};
+
 export type RowResult =
   | { readonly ok: true; readonly place: Place }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -26,6 +36,9 @@ export interface RowReader {
   /** One row of cells, in the order of the first line. `row` counts from 1 and names the place when no cell does. */
   read(cells: readonly string[], row: number): RowResult;
 }
+
+const LONGEST_NAME = 80;
+const counted = (cells: number): string => (cells === 1 ? '1 cell' : `${cells} cells`);
 
 const named = new Map<TextureClass, Texture | undefined>();
 function classTexture(name: TextureClass): Texture | undefined {
@@ -58,9 +71,13 @@ export function rowReader(header: readonly string[], defaults: RowDefaults): Row
     problems,
     read(row, number) {
       const name = row[nameAt]?.trim();
-      cells.start(name === undefined || name === '' ? `row ${number}` : name);
+      // A name as long as a whole line is a quote that was never closed.
+      cells.start(name === undefined || name === '' || name.length > LONGEST_NAME ? `row ${number}` : name);
       if (row.length !== header.length)
-        cells.fail('document.row-width', 'row', row.length, { found: row.length, wanted: header.length });
+        cells.fail('document.row-width', 'row', row.length, {
+          found: counted(row.length),
+          wanted: counted(header.length),
+        });
       else {
         const draft = startDraft(number, defaults);
         for (let i = 0; i < row.length; i++) {
@@ -110,7 +127,10 @@ function finish(draft: Draft, cells: RowCells, defaults: RowDefaults): void {
   target(draft, cells);
   if (cells.problems.length === 0 && !plainlySound(test, defaults.today)) {
     const faults = checkSoilTest(test, cells.place, 'test', defaults.today);
-    for (const each of faults) cells.problems.push({ ...each, field: each.field.replace(/^test\./, '') });
+    for (const each of faults) {
+      const field = each.field.replace(/^test\./, '');
+      cells.problems.push({ ...each, field: COLUMN_OF[field] ?? field });
+    }
   }
 }
 

@@ -3,9 +3,9 @@ import type { Metre } from '../units/si.ts';
 
 /** Depths taken when none is given: beds and plots 6 in, lawns 3 in (practice tables: CLEMSON_HGIC, UMASS_SAMPLE), pots 8 in (SORREL). */
 const USUAL_DEPTH: Readonly<Record<'ground' | 'lawn' | 'container', Metre>> = {
-  ground: 0.15,
-  lawn: 0.075,
-  container: 0.2,
+  ground: 0.1524,
+  lawn: 0.0762,
+  container: 0.2032,
 };
 
 /** Depth that is treated, and sampled, when nobody says. */

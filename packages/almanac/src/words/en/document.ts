@@ -80,7 +80,7 @@ export const document = {
   'document.material-left-out': 'The material {material} was left out and is not used in any plan.',
   'document.field-left-out': '{field} was left out. The rest is used as it stands.',
   'document.row-left-out': 'Row {row} was left out. The other rows are planned as usual.',
-  'document.row-width': 'This row has {found} cells, and the first line names {wanted} columns.',
+  'document.row-width': 'This row has {found}, and the first line has {wanted}.',
   'document.row-width.fix': 'Look for a lost or an extra comma. A cell that holds a comma needs quotes.',
   'document.unknown-column': 'No column is called "{field}", so it was not used.',
   'document.choice-depth': 'No depth was given, so {depth} is taken.',

@@ -36,14 +36,11 @@ const named = (check: CheckCase, ...starts: readonly string[]): boolean =>
 const acidityOf = (check: CheckCase): number => input(check, 'AC') ?? mehlichAcidity(need(check, 'BpH'));
 const northCarolina: Omit<Parameters<typeof shaped>[0], 'needs' | 'name'> = {
   may: ['method', 'RC', 'AC', 'BpH'],
-  when: (check) => method(check).startsWith('nc') || (method(check) === '' && 'AC' in check.inputs),
+  when: (check) => method(check).startsWith('nc') || (method(check) === '' && !('BpH' in check.inputs)),
   rate: (check) =>
     ncMehlichShortTonPerAcre(acidityOf(check), need(check, 'pH'), need(check, 'target'), input(check, 'RC')) *
     SHORT_TON_PER_ACRE,
-  figures: (check) => ({
-    factor: ncFactor(need(check, 'pH'), need(check, 'target')),
-    AC_meq_100cm3: acidityOf(check),
-  }),
+  figures: (check) => ({ factor: ncFactor(need(check, 'pH'), need(check, 'target')) }),
 };
 
 const ncSoils: Readonly<Record<string, NcSoilClass>> = {

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { isSource } from '@sorrel/almanac';
 import { afterAll, describe, expect, it } from 'vitest';
 import { adapters } from './adapters/index.ts';
-import { accepting } from './judge.ts';
+import { accepting, judge } from './judge.ts';
 import { reportPage } from './report.ts';
 import { readReasons, runFile, shippedFiles } from './shipped.ts';
 
@@ -30,17 +30,19 @@ describe('the published cases', () => {
     for (const [id, { reason }] of readReasons()) expect(reason.length, id).toBeGreaterThan(15);
   });
 
-  it('are each taken by one adapter at most, so that the order of adapters does not matter', () => {
-    const twice = outcomes
-      .map(({ check }) => [check.id, ...accepting(check, adapters).map(({ name }) => name)])
-      .filter((names) => names.length > 2);
-    expect(twice).toEqual([]);
+  it('come out the same whichever of the adapters that take a case computes it', () => {
+    for (const { check, state } of outcomes)
+      for (const adapter of accepting(check, adapters))
+        expect([check.id, adapter.name, judge(check, [adapter]).state]).toEqual([check.id, adapter.name, state]);
   });
 
   it('are recognised by shape: changed ids, titles and notes change nothing', () => {
+    // This sum names its element nowhere but in its heading.
+    const named = new Set(['practice-03']);
     for (const { check, adapter } of outcomes) {
-      const stranger = { ...check, id: 'other', title: 'other', note: 'other' };
-      expect(accepting(stranger, adapters)[0]?.name, check.id).toBe(adapter);
+      const title = named.has(check.id) ? check.title : 'other';
+      const stranger = { ...check, id: 'other', title, note: 'other' };
+      expect([check.id, accepting(stranger, adapters)[0]?.name]).toEqual([check.id, adapter]);
     }
   });
 
@@ -71,8 +73,8 @@ describe('the command', () => {
     );
     const { stdout, status } = run(file);
     expect(status).toBe(0);
-    expect(stdout).toMatch(/ok m1/);
-    expect(stdout).toMatch(/MISS m2/);
+    expect(stdout).toMatch(/ok {2}m1/);
+    expect(stdout).toMatch(/MISS {2}m2/);
     expect(stdout).toMatch(/No way to compute:\n {2}m3/);
     expect(stdout).toMatch(/line 5 \(m4\): inputs_json is not JSON/);
     expect(stdout.trimEnd().split('\n').at(-1)).toBe(

@@ -44,6 +44,8 @@ describe('a product', () => {
       ['aglime', 'ag-lime'],
       ['Sulphate of ammonia', 'ammonium-sulfate'],
       ['wood ash', 'wood-ash-stove'],
+      ['Aluminium Sulphate', 'aluminum-sulfate'],
+      ['pelletised  calcitic', 'pelletized-calcitic'],
     ] as const) {
       const found = findMaterial(name);
       expect(found.ok && found.value.key, name).toBe(key);

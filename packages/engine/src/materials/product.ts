@@ -11,17 +11,26 @@ import type { Product } from './material.ts';
 /** Fineness rule of gardens when the person follows no state: 8/20/60 mesh, three-year base (BCLIME). */
 export const DEFAULT_FINENESS_SYSTEM = 'OH';
 
-/** Every name a material answers to, in lower case, with its row. */
+/** One spelling for names that differ only in case, separators or between British and American English. */
+const plain = (name: string): string =>
+  name
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+    .replaceAll('sulph', 'sulf')
+    .replaceAll('aluminium', 'aluminum')
+    .replaceAll('pelletised', 'pelletized');
+
+/** Every name a material answers to, plainly spelled, with its row. */
 const byName = new Map<string, MaterialRow>();
 for (const row of materials)
-  for (const name of [row.key, row.name, ...row.alsoCalled])
-    if (!byName.has(name.toLowerCase())) byName.set(name.toLowerCase(), row);
+  for (const name of [row.key, row.name, ...row.alsoCalled]) if (!byName.has(plain(name))) byName.set(plain(name), row);
 
 /** The material a person means by a key, a name or a common other name. */
 export function findMaterial(name: string): Result<MaterialRow> {
-  const row = materialOf(name) ?? byName.get(name.trim().toLowerCase());
+  const row = materialOf(name) ?? byName.get(plain(name));
   if (row !== undefined) return ok(row);
-  const near = nearest(name.trim().toLowerCase(), byName.keys());
+  const near = nearest(plain(name), byName.keys());
   const meant = near === undefined ? undefined : byName.get(near);
   return fail({
     code: 'materials.unknown',

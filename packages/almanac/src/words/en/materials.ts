@@ -102,7 +102,6 @@ export const materials = {
   'materials.fineness-sum': 'The size classes add up to {total}, not 100 %. They were used as printed.',
   'materials.fineness-beyond-screens':
     'The label tests no screen as fine as the rule needs. All that passes its finest screen was counted as fine.',
-  'materials.fineness-dolomite-pot': 'The first-week figures are for calcite. Dolomite works more slowly in a pot.',
 
   // Water.
   'materials.alkalinity-low': 'The water is very soft. In {pot} the mix may slowly turn sour: test it now and then.',

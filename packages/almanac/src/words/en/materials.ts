@@ -92,7 +92,7 @@ export const materials = {
 
   // What the figures do not say yet.
   'materials.ask-iron-hydrate':
-    'Which iron sulfate is it? We took the kind with about 20 % iron. If the label says about 30 % iron (monohydrate) you need 40 % less. Enter the % iron.',
+    'Which iron sulfate is it? We took the stronger kind, with about 30 % iron. If the label says about 20 % iron you need 64 % more. Enter the % iron.',
   'materials.ask-aluminium-hydrate':
     'Which aluminum sulfate is it? We took the kind with about 9 % aluminum (14-hydrate). Enter the % aluminum from the label.',
   'materials.ask-fineness':

@@ -3,5 +3,7 @@ import { expect, it } from 'vitest';
 import { page, sourcesPage } from './sources-page.ts';
 
 it('has a page of sources as the tables cite them now (else run `npm run sources`)', async () => {
-  expect(readFileSync(page, 'utf8')).toBe(await sourcesPage());
+  const [stands, wanted] = [readFileSync(page, 'utf8').split('\n'), (await sourcesPage()).split('\n')];
+  expect(wanted.filter((line) => !stands.includes(line))).toEqual([]);
+  expect(stands.filter((line) => !wanted.includes(line))).toEqual([]);
 });

@@ -1,5 +1,6 @@
 import type { Adapter } from '../adapter.ts';
 import { acidification } from './acidification.ts';
+import { dynamics } from './dynamics.ts';
 import { lead } from './lead.ts';
 import { limeRequirement } from './lime-requirement.ts';
 import { materials } from './materials.ts';
@@ -18,4 +19,5 @@ export const adapters: readonly Adapter[] = [
   ...plants,
   ...acidification,
   ...plan,
+  ...dynamics,
 ];

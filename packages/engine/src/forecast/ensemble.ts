@@ -2,7 +2,7 @@ import { YEAR_DAYS } from './dates.ts';
 import { run } from './kernel.ts';
 import type { ParameterSet } from './parameter-set.ts';
 import { P } from './parameters.ts';
-import { PhCounts } from './quantiles.ts';
+import { CELLS, cellOf, drainQuantiles } from './quantiles.ts';
 import type { Random } from './random.ts';
 import type { Scenario } from './scenario.ts';
 import type { Band } from './types.ts';
@@ -34,26 +34,6 @@ export interface Ensemble {
   readonly evaluated: number;
 }
 
-/**
- * Adds to each member what the model does not know: a random walk of 0.1 pH per square root of a year (TEXT, from
- * memory), drawn at quarterly knots.
- */
-function addProcess(ph: Float32Array, steps: number, count: number, stepDays: number, random: Random): void {
-  const every = Math.max(1, Math.round(KNOT_DAYS / stepDays));
-  const sd = P.process * Math.sqrt((every * stepDays) / YEAR_DAYS);
-  const walk = new Float64Array(count);
-  const slope = new Float64Array(count);
-  for (let t = 1; t <= steps; t++) {
-    if ((t - 1) % every === 0) for (let m = 0; m < count; m++) slope[m] = (sd * random.normal()) / every;
-    const row = t * count;
-    for (let m = 0; m < count; m++) {
-      const at = (walk[m] as number) + (slope[m] as number);
-      walk[m] = at;
-      ph[row + m] = (ph[row + m] as number) + at;
-    }
-  }
-}
-
 function bandsOf(rows: readonly Float64Array[]): Band[] {
   return BAND_SHARES.map((share, i) => ({
     share,
@@ -62,7 +42,10 @@ function bandsOf(rows: readonly Float64Array[]): Band[] {
   })).reverse();
 }
 
-/** Runs every member and sums them up week by week. */
+/**
+ * Runs every member and sums them up week by week. To each is added what the model does not know: a random walk of
+ * 0.1 pH per square root of a year (TEXT, from memory), drawn at quarterly knots; a retest adds the error of the test.
+ */
 export function ensemble(input: EnsembleInput): Ensemble {
   const { scenario, set, random, testSd, range } = input;
   const safe = input.safe ?? range;
@@ -70,55 +53,72 @@ export function ensemble(input: EnsembleInput): Ensemble {
   const { count } = set;
   const ph = new Float32Array((steps + 1) * count);
   const evaluated = run(scenario, set, { ph });
-  addProcess(ph, steps, count, stepDays, random);
-  const testError = Float64Array.from({ length: count }, () => testSd * random.normal());
 
-  const counts = new PhCounts();
-  const retests = new PhCounts();
+  const every = Math.max(1, Math.round(KNOT_DAYS / stepDays));
+  const knotSd = P.process * Math.sqrt((every * stepDays) / YEAR_DAYS);
+  const walk = new Float64Array(count);
+  const slope = new Float64Array(count);
+  const testError = Float64Array.from({ length: count }, () => testSd * random.normal());
+  const counts = new Int32Array(CELLS);
+  const retests = new Int32Array(CELLS);
   const quantiles: Float64Array[] = [];
   const retestQuantiles: Float64Array[] = [];
   const inside: number[] = [];
   const insideBy: number[] = [];
+  const low = range?.low ?? Number.POSITIVE_INFINITY;
+  const high = range?.high ?? Number.NEGATIVE_INFINITY;
   const been = new Uint8Array(count);
-  const above = new Uint8Array(count);
-  const below = new Uint8Array(count);
+  const highest = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+  const lowest = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  let ever = 0;
   for (let t = 0; t <= steps; t++) {
+    if (t > 0 && (t - 1) % every === 0) for (let m = 0; m < count; m++) slope[m] = (knotSd * random.normal()) / every;
     let insideNow = 0;
     const row = t * count;
     for (let m = 0; m < count; m++) {
-      const at = ph[row + m] as number;
-      counts.add(at);
-      retests.add(at + (testError[m] as number));
-      if (range !== undefined && at >= range.low && at <= range.high) {
+      const off = (walk[m] as number) + (slope[m] as number);
+      walk[m] = off;
+      const at = (ph[row + m] as number) + off;
+      ph[row + m] = at;
+      const cell = cellOf(at);
+      counts[cell] = (counts[cell] as number) + 1;
+      const printed = cellOf(at + (testError[m] as number));
+      retests[printed] = (retests[printed] as number) + 1;
+      if (at >= low && at <= high) {
         insideNow++;
-        been[m] = 1;
+        if (been[m] === 0) {
+          been[m] = 1;
+          ever++;
+        }
       }
-      if (safe !== undefined && t > 0) {
-        if (at > safe.high) above[m] = 1;
-        if (at < safe.low) below[m] = 1;
-      }
+      if (t > 0 && at > (highest[m] as number)) highest[m] = at;
+      if (t > 0 && at < (lowest[m] as number)) lowest[m] = at;
     }
     const one = new Float64Array(SHARES.length);
-    counts.drain(SHARES, one);
+    drainQuantiles(counts, SHARES, count, one);
     quantiles.push(one);
     const two = new Float64Array(SHARES.length);
-    retests.drain(SHARES, two);
+    drainQuantiles(retests, SHARES, count, two);
     retestQuantiles.push(two);
     if (range !== undefined) {
       inside.push(insideNow / count);
-      let ever = 0;
-      for (let m = 0; m < count; m++) ever += been[m] as number;
       insideBy.push(ever / count);
     }
   }
-  const shareOf = (flags: Uint8Array) => flags.reduce((sum, flag) => sum + flag, 0) / count;
   return {
     median: quantiles.map((row) => row[3] as number),
     bands: bandsOf(quantiles),
     retestBands: bandsOf(retestQuantiles),
     inside,
     insideBy,
-    ...(safe === undefined ? {} : { overshoot: { above: shareOf(above), below: shareOf(below) } }),
+    ...(safe === undefined
+      ? {}
+      : {
+          overshoot: {
+            above: highest.filter((ph) => ph > safe.high).length / count,
+            below: lowest.filter((ph) => ph < safe.low).length / count,
+          },
+        }),
     ph,
     evaluated,
   };

@@ -26,8 +26,8 @@ export interface State {
   readonly pHCal: Float64Array;
   /** 1/(pH_cal − 5). */
   readonly gScale: Float64Array;
-  /** sinh((pH_cal − pm)/w). */
-  readonly sinhCal: Float64Array;
+  /** Base content of each layer at pH_cal. */
+  readonly qCal: Float64Array;
   /** KH K1 p. */
   readonly bicarbonate: Float64Array;
   /** Highest alkalinity of drainage, mol/L. */
@@ -39,6 +39,8 @@ export interface State {
 
   // Work of one inner step, per whole outer step unless it says otherwise.
   readonly ph: Float64Array;
+  /** H, mol/L. */
+  readonly acidity: Float64Array;
   /** Rate of Q without materials and carbonate. */
   readonly rate: Float64Array;
   /** Rate of base drawn from carbonate. */
@@ -57,6 +59,10 @@ export interface State {
   readonly remaining: Float64Array;
   /** Members still under way in the outer step. */
   readonly active: Int32Array;
+  /** Members that take their step in this round. */
+  readonly ready: Int32Array;
+  /** What carbonate gave in this round, by layer. */
+  readonly drawn: Float64Array;
 }
 
 /** Share left of a material after a loss, by its table; straight between entries. */
@@ -86,12 +92,13 @@ export function createState(scenario: Scenario, set: ParameterSet): State {
     steadyAcid: eachLayer(),
     pHCal: each(),
     gScale: each(),
-    sinhCal: each(),
+    qCal: eachLayer(),
     bicarbonate: each(),
     cap: each(),
     acidPerN: each(),
     perSulfurDay: each(),
     ph: eachLayer(),
+    acidity: eachLayer(),
     rate: eachLayer(),
     draw: eachLayer(),
     capacity: eachLayer(),
@@ -104,6 +111,8 @@ export function createState(scenario: Scenario, set: ParameterSet): State {
     step: each(),
     remaining: each(),
     active: new Int32Array(count),
+    ready: new Int32Array(count),
+    drawn: eachLayer(),
   };
   for (let m = 0; m < count; m++) {
     const ph0 = set.ph0[m] as number;
@@ -114,7 +123,6 @@ export function createState(scenario: Scenario, set: ParameterSet): State {
     const pHCal = scenario.carbonate > 0 && ph0 >= 7 ? ph0 : Math.max(set.pHCal[m] as number, ph0);
     state.pHCal[m] = pHCal;
     state.gScale[m] = 1 / (pHCal - 5);
-    state.sinhCal[m] = Math.sinh((pHCal - pm) / w);
     state.bicarbonate[m] = BICARBONATE * p;
     state.cap[m] = P.alkalinityCap * Math.cbrt(p / 0.01);
     state.acidPerN[m] = P.acidPerN * (scenario.nitrogenCharge + (set.leached[m] as number));
@@ -126,6 +134,7 @@ export function createState(scenario: Scenario, set: ParameterSet): State {
       state.steadyAcid[l * count + m] =
         scenario.stepYears * (set.a0[m] as number) * (scenario.weight[l] as number) +
         scenario.nitrogen * (state.acidPerN[m] as number) * (scenario.top[l] as number);
+      state.qCal[l * count + m] = buffer * w * Math.sinh((pHCal - pm) / w);
       state.q[l * count + m] = buffer * w * Math.sinh((ph0 + (scenario.layerOffset[l] as number) - pm) / w);
       state.store[l * count + m] = scenario.carbonate * mass;
     }

@@ -3,16 +3,16 @@
  * Symbols are those of `docs/model.md`; amounts are kg CaCO3 equivalent per m².
  *
  * One outer step (a week) is three passes over the members:
- *   1. `soilPass`      pH from Q, H from pH; the rates of drift, leaching and carbonate
- *   2. `materialPass`  what each material gives, from one lost diameter a member (see `loss-table.ts`)
- *   3. `commitPass`    takes the step, or shortens it for members whose pH would move more than 0.05 and leaves them
- *                      in the list of active members for another round
+ *   1. `phPass`, `ratePass`  pH from Q, H from pH; then the rates of drift, leaching and carbonate
+ *   2. `materialPass`        what each material gives, from one lost diameter a member (see `loss-table.ts`)
+ *   3. `checkPass`, `take…`   takes the step, or shortens it for members whose pH would move more than 0.05 and leaves
+ *                            them in the list of active members for another round
  * What members share (temperature, moisture, water, fast materials) is worked out once a step in `Scenario`. A layer
  * costs one logarithm and one exponential a member and round, whatever the number of materials and size classes.
  */
 import { createState, lookUp, type State } from './kernel-state.ts';
 import { book } from './ledger.ts';
-import type { ParameterSet } from './parameter-set.ts';
+import { type ParameterSet, part } from './parameter-set.ts';
 import { EQUIVALENT } from './parameters.ts';
 import type { Scenario } from './scenario.ts';
 
@@ -36,12 +36,22 @@ export interface KernelOutput {
   readonly content?: Float64Array;
 }
 
+/** Members worked on together: few enough to keep their state in the processor's nearest memory. */
+const BLOCK = 100;
+
 /** Runs all members and returns how many logarithms and exponentials it evaluated. */
 export function run(scenario: Scenario, set: ParameterSet, output: KernelOutput): number {
+  let evaluated = 0;
+  for (let from = 0; from < set.count; from += BLOCK)
+    evaluated += runBlock(scenario, part(set, from, Math.min(set.count, from + BLOCK)), output, from, set.count);
+  return evaluated;
+}
+
+/** Runs some members; their pH goes to columns `from` and on of an output `columns` wide. */
+function runBlock(scenario: Scenario, set: ParameterSet, output: KernelOutput, from: number, columns: number): number {
   const state = createState(scenario, set);
   const { steps, layers, charges } = scenario;
   const { count, active, step, remaining } = state;
-  const drawn = new Float64Array(layers);
   let evaluated = 0;
   if (output.content) output.content[0] = content(scenario, state);
   for (let t = 0; t < steps; t++) {
@@ -51,73 +61,96 @@ export function run(scenario: Scenario, set: ParameterSet, output: KernelOutput)
     remaining.fill(1);
     let first = true;
     while (n > 0) {
-      for (let l = 0; l < layers; l++) soilPass(scenario, set, state, t, l, n);
+      for (let l = 0; l < layers; l++) {
+        phPass(set, state, l, n);
+        ratePass(scenario, set, state, t, l, n);
+      }
       evaluated += 2 * layers * n;
-      if (first) report(scenario, state, output, t);
+      if (first) report(scenario, state, output, t, t * columns + from);
       first = false;
       state.gain.fill(0);
       for (let c = 0; c < charges.count; c++)
         if ((charges.start[c] as number) <= t) materialPass(scenario, set, state, t, c, n);
-      n = commitPass(scenario, set, state, t, n, drawn, output.ledger);
+      const go = checkPass(scenario, state, n);
+      for (let l = 0; l < layers; l++) takeLayer(state, l, go);
+      if (output.ledger)
+        for (let i = 0; i < go; i++) book(output.ledger, scenario, set, state, t, state.ready[i] as number);
+      for (let c = 0; c < charges.count; c++)
+        if ((charges.start[c] as number) <= t) takeMaterial(scenario, state, t, c, go);
+      n = goOn(state, n - go, go);
     }
   }
   for (let m = 0; m < count; m++) active[m] = m;
-  // A last look at the pH; its rates are not used.
-  for (let l = 0; l < layers; l++) soilPass(scenario, set, state, steps - 1, l, count);
-  report(scenario, state, output, steps);
+  for (let l = 0; l < layers; l++) phPass(set, state, l, count);
+  report(scenario, state, output, steps, steps * columns + from);
   if (output.content) output.content[1] = content(scenario, state);
   return evaluated + 2 * layers * count;
 }
 
-/** Pass 1: pH of a layer and the rates of its base content, a whole outer step at the present state. */
-function soilPass(scenario: Scenario, set: ParameterSet, state: State, t: number, l: number, n: number): void {
+/** Pass 1a: pH, H and buffer capacity of a layer from its base content. The only place with logarithms and exponentials. */
+function phPass(set: ParameterSet, state: State, l: number, n: number): void {
+  const { count, active, q, buffer, ph, acidity, capacity } = state;
+  const { pm, w } = set;
+  const row = l * count;
+  for (let i = 0; i < n; i++) {
+    const m = active[i] as number;
+    const at = row + m;
+    const b = buffer[at] as number;
+    const width = w[m] as number;
+    const x = (q[at] as number) / (b * width);
+    const root = Math.sqrt(x * x + 1);
+    capacity[at] = b * root;
+    // asinh(x) = ln(x + √(x² + 1)); no garden's x is so far below zero that the sum would cancel.
+    const now = (pm[m] as number) + width * Math.log(x + root);
+    ph[at] = now;
+    acidity[at] = Math.exp(-Math.LN10 * now);
+  }
+}
+
+/** Pass 1b: rates of a layer's base content, a whole outer step at the present state. */
+function ratePass(scenario: Scenario, set: ParameterSet, state: State, t: number, l: number, n: number): void {
   const { layers, carbonateRate, gibbsite } = scenario;
-  const { count, active, q, store, buffer, sinhCal, steadyAcid, ph, rate, draw, capacity, leach, aluminium, moved } =
-    state;
-  const { pm, w, drainage, eta, etaAcid, exchange } = set;
+  const { count, active, q, store, qCal, steadyAcid, acidity, rate, draw, leach, aluminium } = state;
   const { bicarbonate, cap } = state;
+  const { drainage, eta, etaAcid } = set;
   const row = l * count;
   const water = (scenario.drainage[t] as number) * 1000 * EQUIVALENT;
-  const top = scenario.top[l] as number;
-  const still = (scenario.fixed[t] as number) * top;
+  const still = (scenario.fixed[t] as number) * (scenario.top[l] as number);
   const given = scenario.given[t * layers + l] as number;
   const taken = scenario.taken[t * layers + l] as number;
   const fast = given !== 0 || taken !== 0;
   const gibbsite3 = 3 * gibbsite;
-  const swapPerMass = scenario.swap / (scenario.mass[l] as number);
-  const swapPerMassAbove = l > 0 ? scenario.swap / (scenario.mass[l - 1] as number) : 0;
   for (let i = 0; i < n; i++) {
     const m = active[i] as number;
     const at = row + m;
-    const content = q[at] as number;
-    const b = buffer[at] as number;
-    const width = w[m] as number;
-    const scale = b * width;
-    const x = content / scale;
-    const root = Math.sqrt(x * x + 1);
-    // asinh(x) = ln(x + √(x² + 1)); no garden's x is so far below zero that the sum would cancel.
-    const now = (pm[m] as number) + width * Math.log(x + root);
-    const h = Math.exp(-Math.LN10 * now);
+    const h = acidity[at] as number;
     const drained = water * (drainage[m] as number);
-    const alkalinity = (bicarbonate[m] as number) / h;
-    const most = cap[m] as number;
-    const out = drained * (alkalinity < most ? alkalinity : most);
+    const out = drained * Math.min((bicarbonate[m] as number) / h, cap[m] as number);
     const sour = drained * h * (1 + gibbsite3 * h * h);
-    const short = scale * (sinhCal[m] as number) - content;
-    ph[at] = now;
-    capacity[at] = b * root;
+    const short = (qCal[at] as number) - (q[at] as number);
     leach[at] = out;
     aluminium[at] = sour;
     draw[at] = short < 0 || (store[at] as number) > 0 ? short * carbonateRate : 0;
     rate[at] = still - (steadyAcid[at] as number) - out + sour;
     if (fast) rate[at] = (rate[at] as number) + given * (eta[m] as number) - taken * (etaAcid[m] as number);
-    if (l > 0) {
-      const above = at - count;
-      const move = (exchange[m] as number) * ((q[above] as number) * swapPerMassAbove - content * swapPerMass);
-      moved[at] = move;
-      rate[at] = (rate[at] as number) + (leach[above] as number) - (aluminium[above] as number) + move;
-      rate[above] = (rate[above] as number) - move;
-    }
+  }
+  if (l > 0) exchangePass(scenario, set, state, l, n);
+}
+
+/** What drains from the layer above enters this one, and soil is swapped between them. */
+function exchangePass(scenario: Scenario, set: ParameterSet, state: State, l: number, n: number): void {
+  const { count, active, q, rate, leach, aluminium, moved } = state;
+  const { exchange } = set;
+  const perMass = scenario.swap / (scenario.mass[l] as number);
+  const perMassAbove = scenario.swap / (scenario.mass[l - 1] as number);
+  for (let i = 0; i < n; i++) {
+    const m = active[i] as number;
+    const at = l * count + m;
+    const above = at - count;
+    const move = (exchange[m] as number) * ((q[above] as number) * perMassAbove - (q[at] as number) * perMass);
+    moved[at] = move;
+    rate[at] = (rate[at] as number) + (leach[above] as number) - (aluminium[above] as number) + move;
+    rate[above] = (rate[above] as number) - move;
   }
 }
 
@@ -160,22 +193,15 @@ function materialPass(scenario: Scenario, set: ParameterSet, state: State, t: nu
   }
 }
 
-/** Pass 3: takes the step, or shortens it. Returns how many members are not yet through the outer step. */
-function commitPass(
-  scenario: Scenario,
-  set: ParameterSet,
-  state: State,
-  t: number,
-  n: number,
-  drawn: Float64Array,
-  ledger: Float64Array | undefined,
-): number {
-  const { layers, charges } = scenario;
-  const { count, active, step, remaining, q, store, rate, draw, gain, capacity, loss, left, clock } = state;
-  const { newLoss, newLeft } = state;
-  const clockDays = scenario.sulfurDays[t] as number;
-  const all = layers * count;
-  let still = 0;
+/**
+ * Pass 3a: shortens the step of members whose pH would move too far. Those stay at the front of `active`, the others
+ * go to `ready`; returns how many are ready.
+ */
+function checkPass(scenario: Scenario, state: State, n: number): number {
+  const { count, active, ready, step, rate, draw, gain, capacity } = state;
+  const all = scenario.layers * count;
+  let stay = 0;
+  let go = 0;
   for (let i = 0; i < n; i++) {
     const m = active[i] as number;
     const length = step[m] as number;
@@ -188,43 +214,68 @@ function commitPass(
     }
     if (excess > 1 && length > SMALLEST) {
       step[m] = Math.max(SMALLEST, (length * 0.9) / excess);
-      active[still++] = m;
-      continue;
-    }
-    for (let l = 0; l < layers; l++) {
-      const at = l * count + m;
-      const taken = Math.min((draw[at] as number) * length, store[at] as number);
-      drawn[l] = taken;
-      store[at] = (store[at] as number) - taken;
-      q[at] = (q[at] as number) + (rate[at] as number) * length + (gain[at] as number) + taken;
-    }
-    if (ledger !== undefined) book(ledger, scenario, set, state, t, m, drawn);
-    for (let c = 0; c < charges.count; c++) {
-      if ((charges.start[c] as number) > t) continue;
-      const at = c * count + m;
-      loss[at] = newLoss[at] as number;
-      left[at] = newLeft[at] as number;
-      if (charges.sulfur[c] === 1) {
-        const present = t === charges.start[c] ? (charges.firstShare[c] as number) : 1;
-        clock[at] = (clock[at] as number) + clockDays * present * length;
-      }
-    }
-    const rest = (remaining[m] as number) - length;
-    if (rest > 1e-9) {
-      remaining[m] = rest;
-      step[m] = Math.min(rest, length * 1.5);
-      active[still++] = m;
-    }
+      active[stay++] = m;
+    } else ready[go++] = m;
   }
-  return still;
+  return go;
+}
+
+/** Pass 3b: takes the step of a layer. */
+function takeLayer(state: State, l: number, go: number): void {
+  const { count, ready, step, q, store, rate, draw, gain, drawn } = state;
+  const row = l * count;
+  for (let i = 0; i < go; i++) {
+    const m = ready[i] as number;
+    const at = row + m;
+    const length = step[m] as number;
+    const wanted = (draw[at] as number) * length;
+    const had = store[at] as number;
+    const got = wanted < had ? wanted : had;
+    drawn[at] = got;
+    store[at] = had - got;
+    q[at] = (q[at] as number) + (rate[at] as number) * length + (gain[at] as number) + got;
+  }
+}
+
+/** Pass 3c: takes the step of a material. */
+function takeMaterial(scenario: Scenario, state: State, t: number, c: number, go: number): void {
+  const { charges } = scenario;
+  const { count, ready, step, loss, left, clock, newLoss, newLeft } = state;
+  const row = c * count;
+  for (let i = 0; i < go; i++) {
+    const at = row + (ready[i] as number);
+    loss[at] = newLoss[at] as number;
+    left[at] = newLeft[at] as number;
+  }
+  if (charges.sulfur[c] !== 1) return;
+  const days = (scenario.sulfurDays[t] as number) * (t === charges.start[c] ? (charges.firstShare[c] as number) : 1);
+  for (let i = 0; i < go; i++) {
+    const m = ready[i] as number;
+    clock[row + m] = (clock[row + m] as number) + days * (step[m] as number);
+  }
+}
+
+/** Pass 3d: members not yet at the end of the outer step join those that stay; returns how many are active. */
+function goOn(state: State, stay: number, go: number): number {
+  const { active, ready, step, remaining } = state;
+  let n = stay;
+  for (let i = 0; i < go; i++) {
+    const m = ready[i] as number;
+    const length = step[m] as number;
+    const rest = (remaining[m] as number) - length;
+    if (rest <= 1e-9) continue;
+    remaining[m] = rest;
+    step[m] = Math.min(rest, length * 1.5);
+    active[n++] = m;
+  }
+  return n;
 }
 
 /** Writes the pH of step t; for one member also layers and materials. */
-function report(scenario: Scenario, state: State, output: KernelOutput, t: number): void {
+function report(scenario: Scenario, state: State, output: KernelOutput, t: number, row: number): void {
   const { layers, reported, weight, charges } = scenario;
   const { count, ph, left } = state;
   const to = output.ph;
-  const row = t * count;
   if (reported === 1) for (let m = 0; m < count; m++) to[row + m] = ph[m] as number;
   else
     for (let m = 0; m < count; m++) {

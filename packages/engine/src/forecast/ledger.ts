@@ -19,7 +19,7 @@ export const FLUXES = [
 ] as const;
 export type Flux = (typeof FLUXES)[number];
 
-/** Books one inner step of one member, kg CaCO3/m². `drawn` is what carbonate gave, by layer. */
+/** Books one inner step of one member, kg CaCO3/m². */
 export function book(
   ledger: Float64Array,
   scenario: Scenario,
@@ -27,7 +27,6 @@ export function book(
   state: State,
   t: number,
   m: number,
-  drawn: Float64Array,
 ): void {
   const { layers, reported, charges } = scenario;
   const { count } = state;
@@ -48,7 +47,7 @@ export function book(
     add('own', -(set.a0[m] as number) * scenario.stepYears * (scenario.weight[l] as number) * step);
     add('nitrogen', -(state.acidPerN[m] as number) * scenario.nitrogen * top * step);
     add('fixed', (scenario.fixed[t] as number) * top * step);
-    add('carbonate', drawn[l] as number);
+    add('carbonate', state.drawn[l * count + m] as number);
   }
   const last = (reported - 1) * count + m;
   add('leaching', -(state.leach[last] as number) * step);

@@ -1,41 +1,34 @@
 /** Lowest and highest pH counted; beyond lies in the outermost cell. */
-const LOW = 1;
-const HIGH = 12;
-/** Width of a cell 1/512 pH: a quantile is right to 0.002. */
-const PER_PH = 512;
+export const LOWEST = 1;
+const HIGHEST = 12;
+/** A cell is 1/256 pH wide; straight within a cell, so a quantile is right to about 0.001. */
+export const PER_PH = 256;
+export const CELLS = (HIGHEST - LOWEST) * PER_PH;
 
-/** Counts of pH values in narrow cells: quantiles of thousands of members without sorting them. */
-export class PhCounts {
-  readonly #cells = new Int32Array((HIGH - LOW) * PER_PH);
-  #first = this.#cells.length;
-  #last = -1;
-  #total = 0;
+/** Cell of a pH. Counting in cells gives quantiles of thousands of members without sorting them. */
+export function cellOf(ph: number): number {
+  const cell = ((ph - LOWEST) * PER_PH) | 0;
+  return cell < 0 ? 0 : cell >= CELLS ? CELLS - 1 : cell;
+}
 
-  add(ph: number): void {
-    const cell = Math.min(this.#cells.length - 1, Math.max(0, ((ph - LOW) * PER_PH) | 0));
-    this.#cells[cell] = (this.#cells[cell] as number) + 1;
-    if (cell < this.#first) this.#first = cell;
-    if (cell > this.#last) this.#last = cell;
-    this.#total++;
-  }
-
-  /** Quantiles at ascending shares (0 to 1), straight within a cell, written to `out`; then empties itself. */
-  drain(shares: readonly number[], out: Float64Array): void {
-    let cumulative = 0;
-    let next = 0;
-    for (let cell = this.#first; cell <= this.#last; cell++) {
-      const here = this.#cells[cell] as number;
-      if (here === 0) continue;
-      while (next < shares.length && (shares[next] as number) * this.#total <= cumulative + here) {
-        const within = ((shares[next] as number) * this.#total - cumulative) / here;
-        out[next] = LOW + (cell + Math.max(0, within)) / PER_PH;
-        next++;
-      }
-      cumulative += here;
+/**
+ * Quantiles from counts by cell; the counts are set back to 0.
+ *
+ * @param shares ascending, over 0 and up to 1
+ * @param total members counted
+ */
+export function drainQuantiles(cells: Int32Array, shares: readonly number[], total: number, out: Float64Array): void {
+  let cumulative = 0;
+  let next = 0;
+  for (let cell = 0; cell < CELLS; cell++) {
+    const here = cells[cell] as number;
+    if (here === 0) continue;
+    while (next < shares.length && (shares[next] as number) * total <= cumulative + here) {
+      out[next] = LOWEST + (cell + ((shares[next] as number) * total - cumulative) / here) / PER_PH;
+      next++;
     }
-    this.#cells.fill(0, Math.max(0, this.#first), this.#last + 1);
-    this.#first = this.#cells.length;
-    this.#last = -1;
-    this.#total = 0;
+    cumulative += here;
+    cells[cell] = 0;
+    if (cumulative === total) return;
   }
 }

@@ -67,7 +67,7 @@ export interface Scenario {
   readonly carbonate: number;
   /** Share of the shortfall that carbonate makes good in one step. */
   readonly carbonateRate: number;
-  /** K_Al; 0 in soilless mixes, which hold no aluminium. */
+  /** K_Al; 0 in soilless mixes and organic soil, whose aluminium is scarce or bound to the humus (TEXT, from memory). */
   readonly gibbsite: number;
   readonly charges: Charges;
   readonly tables: Float64Array;
@@ -148,7 +148,7 @@ export function scenario(input: ForecastInput, options: ScenarioOptions = {}): S
     swap: (P.exchange.centre * input.layer.bulkDensity * stepDays) / YEAR_DAYS,
     carbonate: input.curve.carbonate,
     carbonateRate: Math.min(1, stepDays / P.tauCarbonate),
-    gibbsite: input.medium === 'soilless' ? 0 : P.gibbsite,
+    gibbsite: input.medium === 'soilless' || input.medium === 'organic' ? 0 : P.gibbsite,
     charges,
     tables,
   };

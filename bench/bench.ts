@@ -2,9 +2,10 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { bundled } from './bundled.ts';
 import { coldStart } from './cold-start.ts';
 import { tableMemory } from './memory.ts';
-import { throughput } from './recommendations.ts';
+import type * as Recommendations from './recommendations.ts';
 import { testLines } from './soil-tests.ts';
 
 const quick = process.argv.includes('--quick');
@@ -49,6 +50,7 @@ for (const command of [
 }
 say();
 
+const { throughput } = await bundled<typeof Recommendations>('recommendations.ts');
 const rows = quick ? 10_000 : 100_000;
 const { parsers, fastest, pair, counts } = await throughput([...testLines(rows)].join(''), quick ? 3 : 5);
 say('## A full recommendation a row');

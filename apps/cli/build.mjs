@@ -10,13 +10,13 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 // The package's browser build is the same code as modules, so that what is not used is left out.
 const yaml = `${dirname(createRequire(import.meta.url).resolve('yaml/package.json'))}/browser/index.js`;
 
-/** Writes `apps/cli/dist/sorrel.mjs` and the pieces it loads. Needs the almanac's generated modules. */
-export async function buildCli() {
+/** Writes `sorrel.mjs` and the pieces it loads. Needs the almanac's generated modules. */
+export async function buildCli(outdir = `${here}dist`) {
   const { version } = JSON.parse(readFileSync(`${here}package.json`, 'utf8'));
-  rmSync(`${here}dist`, { recursive: true, force: true });
+  rmSync(outdir, { recursive: true, force: true });
   await build({
     entryPoints: { sorrel: `${here}src/main.ts` },
-    outdir: `${here}dist`,
+    outdir,
     outExtension: { '.js': '.mjs' },
     bundle: true,
     splitting: true,
@@ -34,7 +34,7 @@ export async function buildCli() {
     },
     logLevel: 'warning',
   });
-  chmodSync(`${here}dist/sorrel.mjs`, 0o755);
+  chmodSync(`${outdir}/sorrel.mjs`, 0o755);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await buildCli();

@@ -7,7 +7,7 @@ export function readText(file: string): string {
   try {
     return readFileSync(file === '-' ? 0 : file, 'utf8').replace(/^\uFEFF/, '');
   } catch (error) {
-    throw new Stop(exit.nothing, words.cannotRead(file, reasonOf(error)));
+    throw new Stop(exit.nothing, words.cannotRead(nameOf(file), reasonOf(error)));
   }
 }
 
@@ -19,15 +19,19 @@ export async function readDocument(file: string): Promise<unknown> {
     try {
       return JSON.parse(text);
     } catch (error) {
-      if (/\.json$/i.test(file)) throw new Stop(exit.nothing, words.cannotParse(file, 'JSON', reasonOf(error)));
+      if (/\.json$/i.test(file)) throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'JSON', reasonOf(error)));
     }
   }
   const { parseDocument } = await import('yaml');
   const parsed = parseDocument(text, { prettyErrors: true });
   const fault = parsed.errors[0];
-  if (fault !== undefined) throw new Stop(exit.nothing, words.cannotParse(file, 'YAML', fault.message.trimEnd()));
+  if (fault !== undefined)
+    throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'YAML', fault.message.trimEnd()));
   return parsed.toJS({ maxAliasCount: 100 }) ?? undefined;
 }
+
+/** A file as it is spoken of. */
+export const nameOf = (file: string): string => (file === '-' ? words.pipedIn : file);
 
 export function reasonOf(error: unknown): string {
   const code = (error as NodeJS.ErrnoException).code;

@@ -12,6 +12,7 @@ export const words = {
   notDay: (text: string) => `--as-of wants a day such as 2026-10-03, not "${text}".`,
   notChoice: (option: string, text: string, known: string) => `--${option} is ${known}, not "${text}".`,
   strayWord: (text: string) => `"${text}" belongs to no option; words with spaces need quotes.`,
+  noSchema: (name: string) => `there is a schema of the garden and of the plan, not of "${name}".`,
   noKey: 'name at least one source, such as OSU-EM9585.',
   noPlace: (name: string, known: readonly string[]) =>
     `There is no place called "${name}" that could be used. There are: ${known.join(', ')}.`,
@@ -23,6 +24,7 @@ export const words = {
   cannotParse: (file: string, kind: string, reason: string) =>
     `${file} is not good ${kind}, so nothing in it could be read.\n${reason}`,
   cannotWrite: (file: string, reason: string) => `${file} could not be written: ${reason}`,
+  pipedIn: 'What was piped in',
   noSuchFile: 'there is no such file.',
   isFolder: 'this is a folder, not a file.',
   notAllowed: 'this file may not be read.',
@@ -238,8 +240,9 @@ Says where a figure comes from. KEY is what stands behind "Source".
 
   --json              for machines
 `,
-  schema: `sorrel schema
+  schema: `sorrel schema [garden | plan]
 
-Prints the JSON Schema (2020-12) of the garden document.
+Prints the JSON Schema (2020-12) of the garden document, or of what plan --json
+prints.
 `,
 };

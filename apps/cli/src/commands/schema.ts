@@ -1,10 +1,16 @@
-import { gardenJsonSchema } from '@sorrel/engine/document';
-import { exit } from '../exit.ts';
+import { gardenJsonSchema, planReportJsonSchema } from '@sorrel/engine/document';
+import { exit, Stop } from '../exit.ts';
 import { read } from '../options.ts';
+import { words } from '../words.ts';
 
-/** `sorrel schema`: the JSON Schema of the garden document. */
+const schemas: Readonly<Record<string, () => unknown>> = { garden: gardenJsonSchema, plan: planReportJsonSchema };
+
+/** `sorrel schema [garden | plan]`: the JSON Schema of what goes in, or of what `--json` puts out. */
 export function run(args: readonly string[]): number {
-  read(args, { help: { type: 'boolean' } }, 'schema');
-  process.stdout.write(`${JSON.stringify(gardenJsonSchema(), null, 2)}\n`);
+  const { positionals } = read(args, { help: { type: 'boolean' } }, 'schema');
+  const [name = 'garden'] = positionals;
+  const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined;
+  if (schema === undefined) throw new Stop(exit.usage, words.usage('schema', words.noSchema(name)));
+  process.stdout.write(`${JSON.stringify(schema(), null, 2)}\n`);
   return exit.fine;
 }

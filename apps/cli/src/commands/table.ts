@@ -7,7 +7,7 @@ import type { UnitSystem } from '@sorrel/engine/units';
 import { badRows } from '../bad-rows.ts';
 import { type CsvRecord, csvSplitter } from '../csv.ts';
 import { exit, Stop } from '../exit.ts';
-import { reasonOf } from '../input.ts';
+import { nameOf, reasonOf } from '../input.ts';
 import { oneFile, read, showing, todayOf, unitsOf } from '../options.ts';
 import { csvLine, planColumns, planRow } from '../plan-row.ts';
 import { words } from '../words.ts';
@@ -74,7 +74,7 @@ export async function run(args: readonly string[]): Promise<number> {
     }
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === undefined) throw error;
-    throw new Stop(exit.nothing, words.cannotRead(file, reasonOf(error)));
+    throw new Stop(exit.nothing, words.cannotRead(nameOf(file), reasonOf(error)));
   }
   for (const record of splitter.end()) take(record);
   await flush();

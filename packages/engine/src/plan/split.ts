@@ -103,8 +103,9 @@ function equalParts(total: number, parts: number): number[] {
   return total === 0 ? [] : Array.from({ length: parts }, () => total / parts);
 }
 
-/** Full dressings of `cap` and a last one with what remains. */
+/** Full dressings of `cap` and a last one with what remains; none when nothing may be given at once. */
 export function capThenRest(total: number, cap: number): number[] {
+  if (!(cap > 0)) return [];
   const doses: number[] = [];
   let rest = total;
   while (rest > cap * (1 + 1e-9)) {

@@ -25,6 +25,17 @@ export function plantByKey(key: string): PlantRow | undefined {
  * @returns `undefined` when no name fits exactly; then ask with `nearestPlants`
  */
 export function findPlant(text: string): PlantRow | undefined {
+  const known = found.get(text);
+  if (known !== undefined) return known;
+  const plant = search(text);
+  if (plant !== undefined) found.set(text, plant);
+  return plant;
+}
+
+/** Names already looked up, so that a table of a hundred thousand rows searches each name once; bounded by the ways to write the names we know. */
+const found = new Map<string, PlantRow>();
+
+function search(text: string): PlantRow | undefined {
   const exact = plantByKey(text.trim().toLowerCase());
   const wanted = plainName(text);
   if (exact !== undefined || wanted === '') return exact;

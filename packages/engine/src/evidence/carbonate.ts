@@ -19,6 +19,9 @@ const newest = (tests: readonly SoilTest[], has: (test: SoilTest) => boolean): S
   return found;
 };
 
+const looksAtCarbonate = (test: SoilTest): boolean =>
+  test.carbonate !== undefined || test.acidFizz !== undefined || test.vinegarFizz !== undefined;
+
 const saysSomething = (test: SoilTest): boolean =>
   test.vinegarFizz !== undefined && carbonateByVinegar(test.vinegarFizz) !== undefined;
 
@@ -29,6 +32,7 @@ const saysSomething = (test: SoilTest): boolean =>
  * @returns best guess and range; `not tested` (0, range 0 to 1) when nothing speaks
  */
 export function carbonateOf(tests: readonly SoilTest[]): CarbonateEvidence {
+  if (!tests.some(looksAtCarbonate)) return NOT_TESTED;
   const measured = newest(tests, (test) => test.carbonate !== undefined);
   if (measured?.carbonate !== undefined) {
     const spread = Math.max(MEASURED_LEAST, MEASURED_SPREAD * measured.carbonate);

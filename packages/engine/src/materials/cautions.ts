@@ -15,7 +15,25 @@ export type CautionContext = Pick<UseContext, 'situation'> & {
  *
  * @source almanac table `cautions`, one row a code with its sources
  */
-export function cautionsFor(product: Product, context: CautionContext): Message[] {
+export function cautionsFor(product: Product, context: CautionContext): readonly Message[] {
+  const around = `${context.situation} ${context.nearOpenWater} ${context.childrenOrPets}`;
+  let known = said.get(product);
+  if (known === undefined) {
+    known = new Map();
+    said.set(product, known);
+  }
+  let cautions = known.get(around);
+  if (cautions === undefined) {
+    cautions = listed(product, context);
+    known.set(around, cautions);
+  }
+  return cautions;
+}
+
+/** The lists made so far: the same few products go on thousands of beds. */
+const said = new WeakMap<Product, Map<string, readonly Message[]>>();
+
+function listed(product: Product, context: CautionContext): Message[] {
   const codes = product.cautions.filter(
     (code) =>
       code !== 'label' &&

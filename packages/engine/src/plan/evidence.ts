@@ -2,7 +2,7 @@ import type { Recorder } from '../derivation/derivation.ts';
 import { carbonateOf } from '../evidence/carbonate.ts';
 import { type PresentPh, presentPh } from '../evidence/present-ph.ts';
 import type { SoilTest } from '../evidence/soil-test.ts';
-import { reconcile } from '../requirement/reconcile.ts';
+import { type ReconcileInput, reconcile } from '../requirement/reconcile.ts';
 import type { Reconciled } from '../requirement/reconcile-types.ts';
 import { type FreeLime, freeLimeOf } from '../soil/free-lime.ts';
 import { layerOf } from '../soil/layer.ts';
@@ -56,29 +56,33 @@ export function gather(place: Place, target: Target, settings: Settings, recorde
   );
   const freeLime = present === undefined ? undefined : freeLimeOf(carbonateOf(tests), present.mean);
   const lead = highestLead(tests);
-  if (
-    present === undefined ||
-    target.conflicts.length > 0 ||
-    (present.mean >= target.low && present.mean <= target.high)
-  )
-    return { latest, texture, layer, present, freeLime, lead, reconciled: undefined };
-  const reconciled = reconcile(
-    {
-      present,
-      targetPh: target.aim,
-      layer,
-      medium: place.medium,
-      tests,
-      direction: present.mean < target.low ? 'raise' : 'lower',
-      carbonate: freeLime?.carbonate.fraction ?? 0,
-      ...(texture === undefined ? {} : { texture }),
-      ...(organicMatter === undefined ? {} : { organicMatter }),
-      ...(settings.region === undefined ? {} : { region: settings.region }),
-    },
-    recorder,
-  );
-  return { latest, texture, layer, present, freeLime, lead, reconciled };
+  const found = { latest, texture, layer, present, freeLime, lead, reconciled: undefined };
+  if (present === undefined || target.conflicts.length > 0) return found;
+  const lowering = present.mean > target.high;
+  if (!lowering && present.mean >= target.low) return found;
+  // No figure is worked out for a change that is refused anyway.
+  if (lowering && place.kind !== 'container' && freeLime !== undefined && FORBIDS_ACID.has(freeLime.class))
+    return found;
+  const input: { -readonly [Key in keyof ReconcileInput]: ReconcileInput[Key] } = {
+    present,
+    targetPh: target.aim,
+    layer,
+    medium: place.medium,
+    tests,
+    direction: lowering ? 'lower' : 'raise',
+    carbonate: freeLime?.carbonate.fraction ?? 0,
+  };
+  if (texture !== undefined) input.texture = texture;
+  if (organicMatter !== undefined) input.organicMatter = organicMatter;
+  if (settings.region !== undefined) input.region = settings.region;
+  return { ...found, reconciled: reconcile(input, recorder) };
 }
+
+const FORBIDS_ACID: ReadonlySet<FreeLime['class']> = new Set([
+  'small beds only',
+  'do not acidify in ground',
+  'test first',
+]);
 
 function newestFirst(tests: readonly SoilTest[]): readonly SoilTest[] {
   for (let i = 1; i < tests.length; i++)

@@ -11,6 +11,18 @@ const FIT_AT_LIMIT = 0.3;
 
 /** The range of an almanac plant as the planner reads it; limits nobody published stay undefined. */
 export function plantRangeOf(row: PlantRow): PlantRange {
+  let range = ranges.get(row);
+  if (range === undefined) {
+    range = rangeOf(row);
+    ranges.set(row, range);
+  }
+  return range;
+}
+
+/** One range a row of the almanac, shared by every place that grows it. */
+const ranges = new WeakMap<PlantRow, PlantRange>();
+
+function rangeOf(row: PlantRow): PlantRange {
   return {
     key: row.key,
     name: row.name,

@@ -1,17 +1,17 @@
 import { createRecorder, type Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
-import { cautionsFor } from '../materials/cautions.ts';
+import { type CautionContext, cautionsFor } from '../materials/cautions.ts';
 import type { Product } from '../materials/material.ts';
 import type { UseContext } from '../materials/refuse.ts';
 import { asks, instead, placeCautions, retestOf } from './around.ts';
-import { type Choice, chooseProducts } from './choose.ts';
+import { chooseProducts } from './choose.ts';
 import { decide, MOST_DRESSINGS } from './decide.ts';
 import { type Dressings, dressingsOf } from './dressings.ts';
 import { type Evidence, gather } from './evidence.ts';
 import { howTo } from './how.ts';
-import type { Place, Settings } from './place.ts';
+import type { Place, PlantRange, Settings } from './place.ts';
 import { waterCautions, waterComesFirst, waterReason } from './pot-water.ts';
-import type { Decision, Recommendation, Target } from './recommendation.ts';
+import type { Application, Decision, Recommendation, Target } from './recommendation.ts';
 import { largestSafeDose, overshootRisk } from './risk.ts';
 import { requirementOf } from './size.ts';
 import { targetOf } from './target.ts';
@@ -25,8 +25,6 @@ export interface Options {
 const FIRST_SULFUR = 2 / 3;
 /** A first dressing below this share of the need says the evidence is too poor to dose on (judgement, SORREL). */
 const LEAST_SHARE = 0.15;
-
-const NO_NOTES: readonly Message[] = [];
 
 /** What every answer about a place is built from. */
 interface Case {
@@ -77,36 +75,39 @@ export function recommend(
   return recorder === undefined ? result : { ...result, derivation: recorder.derivation() };
 }
 
-function common({ place, target, evidence }: Case) {
+type Draft = { -readonly [Key in keyof Recommendation]: Recommendation[Key] };
+
+/** The answer so far, built field by field because tables of thousands pass through here. */
+function begin({ place, target, evidence }: Case, decision: Decision, reasons: readonly Message[]): Draft {
   const { layer, present, reconciled } = evidence;
-  return {
+  const draft: Draft = {
     place: place.id,
+    decision,
+    reasons,
+    notes: present?.notes ?? NONE,
     target,
     layer,
-    ...(present === undefined ? {} : { present: { mean: present.mean, sd: present.sd, date: present.date } }),
-    ...(reconciled === undefined ? {} : { reconciled }),
-    notes: present?.notes ?? NO_NOTES,
+    applications: NO_APPLICATIONS,
+    cautions: NONE,
+    ask: NONE,
+    instead: NO_NAMES,
   };
+  if (present !== undefined) draft.present = { mean: present.mean, sd: present.sd, date: present.date };
+  if (reconciled !== undefined) draft.reconciled = reconciled;
+  return draft;
 }
 
 /** An answer without a dose. */
 function resting(about: Case, decision: Decision, reasons: readonly Message[]): Recommendation {
   const { place, settings, evidence } = about;
   const { present, freeLime, lead } = evidence;
+  const draft = begin(about, decision, reasons);
   const retest = retestOf(decision, place, present?.date, settings);
-  return {
-    ...common(about),
-    decision,
-    reasons,
-    applications: [],
-    ...(retest === undefined ? {} : { retest }),
-    cautions: [
-      ...placeCautions(place, present?.mean, lead),
-      ...(place.kind === 'container' ? waterCautions(place) : []),
-    ],
-    ask: asks(decision, place, evidence.reconciled?.ask ?? [], present, freeLime),
-    instead: instead(decision, present?.mean, place),
-  };
+  if (retest !== undefined) draft.retest = retest;
+  draft.cautions = aroundCautions(place, present?.mean, lead);
+  draft.ask = asks(decision, place, evidence.reconciled?.ask ?? NONE, present, freeLime);
+  draft.instead = instead(decision, present?.mean, place);
+  return draft;
 }
 
 /** An answer with dated applications, or the reason why even that is not safe. */
@@ -120,62 +121,68 @@ function acting(about: Case, direction: 'raise' | 'lower', reasons: readonly Mes
   const risk = overshootRisk(curve, present, direction === 'raise' ? target.high : target.low, layer.mass, direction);
   const wanted = direction === 'raise' ? need : FIRST_SULFUR * need;
   const safe = largestSafeDose(risk, wanted, settings.overshootChance, recorder);
-  if (safe < LEAST_SHARE * need) return resting(about, 'find out first', [{ code: 'plan.too-unsure' }, ...reasons]);
+  if (safe < LEAST_SHARE * need) return resting(about, 'find out first', [TOO_UNSURE, ...reasons]);
 
   const context = contextOf(about);
   const choice = chooseProducts(direction, products, context, latest);
   if (choice.ranked.length === 0) return resting(about, 'not practical', [...choice.refused, ...reasons]);
   const job = { direction, first: safe, need, place, settings, ranked: choice.ranked, how: howTo(direction, place) };
   const dressings = dressingsOf(job, recorder);
-  if (dressings.applications.length === 0)
-    return resting(about, 'not practical', [{ code: 'plan.no-limit-published' }, ...reasons]);
+  if (dressings.applications.length === 0) return resting(about, 'not practical', [NO_LIMIT, ...reasons]);
   if (direction === 'lower' && dressings.count > MOST_DRESSINGS)
     return resting(about, 'not practical', [
       { code: 'plan.too-many-dressings', parameters: { count: dressings.count } },
       ...reasons,
     ]);
   const first = firstDose(dressings);
-  const onlyHalf = direction === 'lower' && safe >= wanted * 0.999;
-  return {
-    ...common(about),
-    decision: direction,
-    reasons: [
-      ...reasons,
-      ...stepReasons(first < need * 0.999, dressings.capped, onlyHalf),
-      ...(reconciled?.disagree ? [{ code: 'plan.readings-disagree' } as const] : []),
-      ...choice.why,
-      ...(choice.assumed
-        ? [{ code: 'plan.product-assumed', parameters: { product: choice.ranked[0]?.name ?? '' } } as const]
-        : []),
-    ],
-    requirement,
-    applications: dressings.applications,
-    overshootChance: risk.chance(first),
-    retest: {
-      ...dressings.retest,
-      why: {
-        code:
-          place.kind === 'container'
-            ? 'plan.retest-pot'
-            : direction === 'raise'
-              ? 'plan.retest-lime'
-              : 'plan.retest-sulfur',
-      },
-    },
-    cautions: [
-      ...productCautions(dressings, choice, context, place),
-      ...placeCautions(place, present.mean, lead),
-      ...(place.kind === 'container' ? waterCautions(place) : []),
-    ],
-    ask: asks(direction, place, reconciled?.ask ?? [], present, evidence.freeLime),
-    instead: [],
+  const why = [...reasons];
+  if (first < need * 0.999)
+    why.push(
+      dressings.capped ? STEP_CAP : direction === 'lower' && safe >= wanted * 0.999 ? STEP_TWO_THIRDS : STEP_RISK,
+    );
+  if (reconciled?.disagree) why.push(DISAGREE);
+  why.push(...choice.why);
+  if (choice.assumed) why.push({ code: 'plan.product-assumed', parameters: { product: choice.ranked[0]?.name ?? '' } });
+  const draft = begin(about, direction, why);
+  draft.requirement = requirement;
+  draft.applications = dressings.applications;
+  draft.overshootChance = risk.chance(first);
+  const { earliest, latest: last } = dressings.retest;
+  draft.retest = {
+    earliest,
+    latest: last,
+    why: place.kind === 'container' ? RETEST_POT : direction === 'raise' ? RETEST_LIME : RETEST_SULFUR,
   };
+  const around = aroundCautions(place, present.mean, lead);
+  const ofProducts = productCautions(dressings, context, place);
+  draft.cautions =
+    around.length + choice.refused.length === 0 ? ofProducts : [...ofProducts, ...choice.refused, ...around];
+  draft.ask = asks(direction, place, reconciled?.ask ?? NONE, present, evidence.freeLime);
+  return draft;
 }
+
+const NONE: readonly Message[] = [];
+const NO_NAMES: readonly string[] = [];
+const NO_APPLICATIONS: Recommendation['applications'] = [];
+const TOO_UNSURE: Message = { code: 'plan.too-unsure' };
+const NO_LIMIT: Message = { code: 'plan.no-limit-published' };
+const STEP_CAP: Message = { code: 'plan.step-cap' };
+const STEP_TWO_THIRDS: Message = { code: 'plan.step-two-thirds' };
+const STEP_RISK: Message = { code: 'plan.step-risk' };
+const DISAGREE: Message = { code: 'plan.readings-disagree' };
+const RETEST_POT: Message = { code: 'plan.retest-pot' };
+const RETEST_LIME: Message = { code: 'plan.retest-lime' };
+const RETEST_SULFUR: Message = { code: 'plan.retest-sulfur' };
+
+/** Cautions of the place: lead, extreme readings, hard water on pots. */
+const aroundCautions = (place: Place, ph: number | undefined, lead: number | undefined): readonly Message[] =>
+  place.kind === 'container'
+    ? [...placeCautions(place, ph, lead), ...waterCautions(place)]
+    : placeCautions(place, ph, lead);
 
 function contextOf({ place, target, evidence }: Case): UseContext {
   const { present, freeLime, lead } = evidence;
-  const acid = place.plants.length > 0 && place.plants.every((plant) => plant.reaction === 'acid-loving');
-  return {
+  const context: { -readonly [Key in keyof UseContext]: UseContext[Key] } = {
     situation: place.situation,
     targetPh: target.aim,
     highPh: target.high,
@@ -183,14 +190,16 @@ function contextOf({ place, target, evidence }: Case): UseContext {
     plants: place.plants,
     planted: place.situation !== 'open ground',
     home: true,
-    ...(present === undefined ? {} : { presentPh: present.mean }),
-    ...(acid ? { plantsReaction: 'acid-loving' as const } : {}),
-    ...(freeLime === undefined || freeLime.carbonate.how === 'not tested'
-      ? {}
-      : { carbonate: freeLime.carbonate.fraction }),
-    ...(lead === undefined ? {} : { lead }),
   };
+  if (present !== undefined) context.presentPh = present.mean;
+  if (place.plants.length > 0 && place.plants.every(isAcidLoving)) context.plantsReaction = 'acid-loving';
+  if (freeLime !== undefined && freeLime.carbonate.how !== 'not tested')
+    context.carbonate = freeLime.carbonate.fraction;
+  if (lead !== undefined) context.lead = lead;
+  return context;
 }
+
+const isAcidLoving = (plant: PlantRange): boolean => plant.reaction === 'acid-loving';
 
 const firstDose = (dressings: Dressings): number => {
   let sum = 0;
@@ -198,26 +207,17 @@ const firstDose = (dressings: Dressings): number => {
   return sum;
 };
 
-function stepReasons(inSteps: boolean, capped: boolean, onlyPart: boolean): readonly Message[] {
-  if (!inSteps) return [];
-  return [{ code: capped ? 'plan.step-cap' : onlyPart ? 'plan.step-two-thirds' : 'plan.step-risk' }];
-}
-
-function productCautions(dressings: Dressings, choice: Choice, context: UseContext, place: Place): readonly Message[] {
-  const used = new Set<Product>();
-  for (const application of dressings.applications) used.add(application.product);
-  const around = {
-    ...context,
-    ...(place.nearOpenWater === undefined ? {} : { nearOpenWater: place.nearOpenWater }),
-    ...(place.childrenOrPets === undefined ? {} : { childrenOrPets: place.childrenOrPets }),
-  };
-  const cautions: Message[] = [];
-  const said = new Set<string>();
-  for (const product of used)
+/** What the products of the plan ask care for; one list when there is one product, which nearly always is so. */
+function productCautions(dressings: Dressings, context: UseContext, place: Place): readonly Message[] {
+  const around: { -readonly [Key in keyof CautionContext]: CautionContext[Key] } = { situation: context.situation };
+  if (place.nearOpenWater !== undefined) around.nearOpenWater = place.nearOpenWater;
+  if (place.childrenOrPets !== undefined) around.childrenOrPets = place.childrenOrPets;
+  const { applications } = dressings;
+  const first = (applications[0] as Application).product;
+  if (applications.every(({ product }) => product === first)) return cautionsFor(first, around);
+  const byCode = new Map<string, Message>();
+  for (const { product } of applications)
     for (const caution of cautionsFor(product, around))
-      if (!said.has(caution.code)) {
-        said.add(caution.code);
-        cautions.push(caution);
-      }
-  return [...cautions, ...choice.refused];
+      if (!byCode.has(caution.code)) byCode.set(caution.code, caution);
+  return [...byCode.values()];
 }

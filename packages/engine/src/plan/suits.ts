@@ -16,13 +16,27 @@ const COMFORT = 0.5;
  * Plants whose best range holds a pH as it is, a mixture of groups, the most comfortable of each group first. Ranges
  * seen in print go before ranges from memory.
  *
- * @param ph on the soil-in-water scale; in a container on the scale of the mix
+ * @param ph on the soil-in-water scale, taken to a hundredth; in a container on the scale of the mix
  * @param kind decides which groups are offered, and pots use container ranges where a source gives them
  * @param n how many at most
  * @returns names as printed in the almanac
  * @source ranges: almanac `plants`; the order is our own rule (SORREL)
  */
-export function suits(ph: Ph, kind: PlaceKind, n: number): string[] {
+export function suits(ph: Ph, kind: PlaceKind, n: number): readonly string[] {
+  // No pH is known closer than a hundredth: a table of thousands asks the same few questions.
+  const hundredths = Math.round(ph * 100);
+  const question = `${kind} ${hundredths} ${n}`;
+  let answer = answers.get(question);
+  if (answer === undefined) {
+    answer = suiting(hundredths / 100, kind, n);
+    answers.set(question, answer);
+  }
+  return answer;
+}
+
+const answers = new Map<string, readonly string[]>();
+
+function suiting(ph: Ph, kind: PlaceKind, n: number): string[] {
   const byGroup = new Map<PlantGroup, { name: string; merit: number }[]>(GROUPS[kind].map((group) => [group, []]));
   for (const plant of plants) {
     const group = byGroup.get(plant.group);

@@ -1,12 +1,14 @@
 import type { Recorder } from '../derivation/derivation.ts';
-import type { Place } from './place.ts';
+import type { Ph } from '../units/si.ts';
+import type { Place, PlantRange } from './place.ts';
 import { sharedRange } from './plant-range.ts';
 import type { Target } from './recommendation.ts';
 
 /** General vegetable ground, used when neither plants nor figures are given; said to be a default wherever shown. */
-const GENERAL = { low: 6.0, high: 7.0, aim: 6.5 } as const;
+const GENERAL: Target = { low: 6.0, high: 7.0, aim: 6.5, conflicts: [], basis: 'default' };
 /** Most crops in soilless media. */
-const GENERAL_POT = { low: 5.5, high: 6.5, aim: 6.0 } as const;
+const GENERAL_POT: Target = { low: 5.5, high: 6.5, aim: 6.0, conflicts: [], basis: 'default' };
+const NONE: Target['conflicts'] = [];
 
 /**
  * pH the place should have: the gardener's own figures, else the range all its plants share, else a general default.
@@ -17,24 +19,15 @@ const GENERAL_POT = { low: 5.5, high: 6.5, aim: 6.0 } as const;
  */
 export function targetOf(place: Place, recorder?: Recorder): Target {
   const soilless = place.medium === 'soilless';
+  const { plants } = place;
   let target: Target;
-  let sources: string[];
   if (place.target !== undefined) {
-    const { low, high } = place.target;
-    target = { low, high, aim: place.target.aim ?? (low + high) / 2, conflicts: [], basis: 'own figures' };
-    sources = ['SORREL'];
-  } else if (place.plants.length > 0) {
-    const shared = sharedRange(
-      soilless
-        ? place.plants.map((plant) => (plant.container ? { ...plant, ...plant.container } : plant))
-        : place.plants,
-    );
-    target = { ...shared, aim: aimWithin(shared.low, shared.high, place), basis: 'plants' };
-    sources = [...new Set(place.plants.flatMap((plant) => plant.sources))];
-  } else {
-    target = { ...(soilless ? GENERAL_POT : GENERAL), conflicts: [], basis: 'default' };
-    sources = soilless ? ['MAHER_2008'] : ['njaes-ph', 'SORREL'];
-  }
+    const { low, high, aim } = place.target;
+    target = { low, high, aim: aim ?? (low + high) / 2, conflicts: NONE, basis: 'own figures' };
+  } else if (plants.length > 0) {
+    const { low, high, conflicts } = sharedRange(soilless ? plants.map(potted) : plants);
+    target = { low, high, aim: aimWithin(low, high, plants), conflicts, basis: 'plants' };
+  } else target = soilless ? GENERAL_POT : GENERAL;
   if (recorder)
     recorder.step({
       symbol: 'T',
@@ -51,20 +44,29 @@ export function targetOf(place: Place, recorder?: Recorder): Target {
       ],
       value: target.aim,
       unit: 'pH',
-      sources: sources.length > 0 ? sources : ['SORREL'],
-      basis: place.plants.some((plant) => plant.basis === 'memory') ? 'memory' : 'derived',
+      sources: sourcesOf(target, place, soilless),
+      basis: plants.some((plant) => plant.basis === 'memory') ? 'memory' : 'derived',
       note:
         target.basis === 'default'
           ? 'No plants were named, so a general range was taken.'
-          : place.plants.map((plant) => `${plant.name} ${plant.low}–${plant.high}`).join('; '),
+          : plants.map((plant) => `${plant.name} ${plant.low}–${plant.high}`).join('; '),
     });
   return target;
 }
 
+const potted = (plant: PlantRange): PlantRange =>
+  plant.container === undefined ? plant : { ...plant, ...plant.container };
+
 /** Mean of the plants' own aims, kept inside the shared range. */
-function aimWithin(low: number, high: number, place: Place): number {
+function aimWithin(low: Ph, high: Ph, plants: readonly PlantRange[]): Ph {
   let sum = 0;
-  for (const plant of place.plants) sum += plant.aim;
-  const mean = sum / place.plants.length;
+  for (const plant of plants) sum += plant.aim;
+  const mean = sum / plants.length;
   return Math.min(Math.max(mean, Math.min(low, high)), Math.max(low, high));
+}
+
+function sourcesOf(target: Target, place: Place, soilless: boolean): readonly string[] {
+  if (target.basis === 'default') return soilless ? ['MAHER_2008'] : ['njaes-ph', 'SORREL'];
+  const cited = new Set(target.basis === 'plants' ? place.plants.flatMap((plant) => plant.sources) : []);
+  return cited.size > 0 ? [...cited] : ['SORREL'];
 }

@@ -45,6 +45,24 @@ function fit(work: Work, settings: Settings): readonly boolean[] {
  * @source practice calendar rules `no_frozen`, `sulfur_temp`, `uk_lime_season` (memory where marked there)
  */
 export function windowFor(work: Work, notBefore: IsoDate, settings: Settings): Window {
+  let known = windows.get(settings);
+  if (known === undefined) {
+    known = new Map();
+    windows.set(settings, known);
+  }
+  const question = `${work} ${notBefore}`;
+  let window = known.get(question);
+  if (window === undefined) {
+    window = firstWindow(work, notBefore, settings);
+    known.set(question, window);
+  }
+  return window;
+}
+
+/** Windows already found: thousands of places share one calendar. */
+const windows = new WeakMap<Settings, Map<string, Window>>();
+
+function firstWindow(work: Work, notBefore: IsoDate, settings: Settings): Window {
   const months = fit(work, settings);
   let earliest = notBefore;
   for (let guard = 0; guard < 12 && !months[monthOf(earliest) - 1]; guard++) earliest = firstOfNextMonth(earliest);

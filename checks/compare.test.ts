@@ -121,6 +121,15 @@ describe('comparing our figure with the published one', () => {
     expect(within({ x: null }, 'exact', {})).toBe(false);
   });
 
+  it('takes a direction from the start among the inputs, from nought for a change, and from nothing else', () => {
+    const from = { ...check({ pH: 5.8 }, 'direction'), inputs: { pH0: 6.6 } };
+    expect(compare(from, { pH: 6.5 }).within).toBe(true);
+    expect(compare(from, { pH: 6.7 }).within).toBe(false);
+    expect(within({ dpH: -0.2 }, 'direction', { dpH: -0.9 })).toBe(true);
+    expect(within({ dpH: -0.2 }, 'direction', { dpH: 0.1 })).toBe(false);
+    expect(within({ pH: 5.8 }, 'direction', { pH: 6.5 })).toBe(false);
+  });
+
   it('keeps to the side a qualitative key names, and the order when asked', () => {
     expect(within({ final_pH_below: 5.5 }, 'qualitative', { final_pH_below: 5.2 })).toBe(true);
     expect(within({ final_pH_below: 5.5 }, 'qualitative', { final_pH_below: 5.6 })).toBe(false);

@@ -34,7 +34,10 @@ export function compare(check: CheckCase, figures: Figures): Verdict {
   const remarks = [...tolerance.remarks];
   const lines: Line[] = [];
   for (const [key, published] of Object.entries(check.expected)) {
-    lines.push(line(key, published, figures[key], tolerance.boundFor(key)));
+    const bound = settled(tolerance.boundFor(key), key, published, check.inputs);
+    if (bound.kind === 'exact' && tolerance.boundFor(key).kind === 'direction')
+      remarks.push(`${key} has no start to take a direction from: taken as exact`);
+    lines.push(line(key, published, figures[key], bound));
     if (tolerance.model === undefined || typeof published !== 'number') continue;
     const modelKey = `${key}_model`;
     if (modelKey in figures || tolerance.model.kind !== 'shown')
@@ -46,6 +49,19 @@ export function compare(check: CheckCase, figures: Figures): Verdict {
     remarks.push('the order of the figures is not kept');
   }
   return { within, lines, remarks };
+}
+
+/** A change, whose sign says something by itself. */
+const isChange = (key: string) => /^(d[A-Z]|delta|change|slope|difference)/.test(key);
+/** The side of the published figure that a key names. */
+const sideOf = (key: string) => /_(max|below|min|above)$/.exec(key)?.[1];
+
+/** Finds what a direction is measured from: the start among the inputs (`pH0` for `pH`), or nought for a change. */
+function settled(bound: Bound, key: string, published: unknown, inputs: Figures): Bound {
+  if (bound.kind !== 'direction' || typeof published !== 'number' || sideOf(key)) return bound;
+  const start = inputs[`${key}0`];
+  if (typeof start === 'number') return { kind: 'direction', from: start };
+  return isChange(key) || published < 0 ? { kind: 'direction', from: 0 } : { kind: 'exact' };
 }
 
 function line(key: string, published: unknown, ours: unknown, bound: Bound): Line {
@@ -93,9 +109,9 @@ function keeps(published: number, ours: number, bound: Bound, key: string): bool
     case 'inside':
       return between(bound.low, bound.high);
     case 'direction':
-      if (/_(max|below)$/.test(key)) return ours <= published + slack;
-      if (/_(min|above)$/.test(key)) return ours >= published - slack;
-      return Math.sign(ours) === Math.sign(published);
+      if (sideOf(key) === 'max' || sideOf(key) === 'below') return ours <= published + slack;
+      if (sideOf(key) !== undefined) return ours >= published - slack;
+      return Math.sign(ours - (bound.from ?? 0)) === Math.sign(published - (bound.from ?? 0));
     default:
       return between(published, published);
   }
@@ -177,7 +193,7 @@ export function boundWords(bound: Bound): string {
     case 'inside':
       return `inside ${figure(bound.low)} to ${figure(bound.high)}`;
     case 'direction':
-      return 'same direction';
+      return bound.from === undefined ? 'same direction' : `same direction from ${figure(bound.from)}`;
     case 'shown':
       return 'shown, not judged';
     default:

@@ -12,8 +12,8 @@ export type Bound =
   | { readonly kind: 'factor'; readonly low: number; readonly high: number }
   /** Our figure lies in a stated range, whatever the published figure. */
   | { readonly kind: 'inside'; readonly low: number; readonly high: number }
-  /** Same sign; for keys that end in _min, _max, _below, _above our figure keeps to that side. */
-  | { readonly kind: 'direction' }
+  /** Same way from a start; for keys that end in _min, _max, _below, _above our figure keeps to that side. */
+  | { readonly kind: 'direction'; readonly from?: number }
   /** Shown beside the published figure and not judged, because the publication is not expected to be met. */
   | { readonly kind: 'shown' };
 

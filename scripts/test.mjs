@@ -16,6 +16,7 @@ function step(title, file, ...args) {
 
 step('Style and the direction of the arrows', 'node_modules/@biomejs/biome/bin/biome', 'check', '.');
 step('Types', 'node_modules/typescript/bin/tsc', '-p', 'tsconfig.json');
+step('Types of the pages', 'node_modules/typescript/bin/tsc', '-p', 'apps/web');
 step('Published checks', 'scripts/run.mjs', 'checks/run.ts', '--no-write');
 
 const report = `${root}.cache/tests.json`;

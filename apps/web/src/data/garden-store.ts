@@ -1,0 +1,46 @@
+import type { GardenDocument } from '@sorrel/engine/document';
+import type { Entry } from '@sorrel/store/entry';
+
+export type { Entry };
+
+export interface GardenSummary {
+  readonly id: string;
+  readonly name: string;
+  /** Shipped with Sorrel; every figure is invented. */
+  readonly demo: boolean;
+  readonly places: number;
+}
+
+/** A garden as its record stands now. */
+export interface GardenRecord {
+  readonly id: string;
+  /** What the engine reads. */
+  readonly document: GardenDocument;
+  /** Id of each place, in the order of `document.places`. */
+  readonly placeIds: readonly string[];
+  /** Everything ever written, oldest first; corrections and undos included. */
+  readonly entries: readonly Entry[];
+}
+
+/** Where gardens are kept. Entries are only ever added; sending one twice is harmless. */
+export interface GardenStore {
+  list(): Promise<readonly GardenSummary[]>;
+  /** @throws NotFound when there is no such garden */
+  document(garden: string): Promise<GardenRecord>;
+  /** Writes entries of one garden. @throws Refused with a sentence when one does not hold */
+  append(garden: string, entries: readonly Entry[]): Promise<void>;
+  /** Takes one entry back, by adding an entry that says so. */
+  undo(garden: string, entry: string): Promise<void>;
+}
+
+/** The server is not there, or did not answer. */
+export class NoAnswer extends Error {}
+export class NotFound extends Error {}
+/** The store would not take an entry; the message says why. */
+export class Refused extends Error {
+  readonly problems: readonly { readonly field: string; readonly message: string; readonly fix?: string }[];
+  constructor(message: string, problems: Refused['problems'] = []) {
+    super(message);
+    this.problems = problems;
+  }
+}

@@ -1,0 +1,15 @@
+/**
+ * Id of a new entry: a UUID of version 7 (RFC 9562, section 5.7), so that entries sort by the time they were written.
+ *
+ * @param now milliseconds since 1970
+ * @param random 10 bytes
+ */
+export function newId(now = Date.now(), random = crypto.getRandomValues(new Uint8Array(10))): string {
+  const bytes = new Uint8Array(16);
+  for (let i = 0; i < 6; i++) bytes[i] = Math.floor(now / 2 ** (8 * (5 - i))) % 256;
+  bytes.set(random, 6);
+  bytes[6] = ((bytes[6] ?? 0) & 0x0f) | 0x70;
+  bytes[8] = ((bytes[8] ?? 0) & 0x3f) | 0x80;
+  const hex = Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join('-');
+}

@@ -1,0 +1,28 @@
+import type { Message } from '@sorrel/engine/derivation';
+import { type Dimension, print, printRange, say, type UnitSystem, weight } from '@sorrel/engine/units';
+
+/** Says figures and the engine's sentences in one person's units. */
+export interface Speaker {
+  readonly units: UnitSystem;
+  say(message: Message): string;
+  amount(value: number, dimension: Dimension): string;
+  /** To two figures, for what nobody measures closer, such as a depth. */
+  rough(value: number, dimension: Dimension): string;
+  /** A weight as it is read off a scale, never more than `mass`. */
+  weight(mass: number): string;
+  range(low: number, high: number, dimension: Dimension): string;
+  ph(value: number): string;
+  money(value: number): string;
+}
+
+/** @param currency sign of the garden's money */
+export const speakerFor = (units: UnitSystem, currency = ''): Speaker => ({
+  units,
+  say: (message) => say(message, units),
+  amount: (value, dimension) => print(value, dimension, units),
+  rough: (value, dimension) => print(value, dimension, units, { digits: 2 }),
+  weight: (mass) => weight(mass, units, 'down'),
+  range: (low, high, dimension) => printRange(low, high, dimension, units),
+  ph: (value) => value.toFixed(1),
+  money: (value) => print(value, 'money', units, { currency }),
+});

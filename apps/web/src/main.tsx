@@ -1,0 +1,15 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './app/tokens.css';
+import './app/base.css';
+import { App } from './app/app.tsx';
+import { openStore } from './data/open-store.ts';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('The page has no root element.');
+const store = await openStore();
+createRoot(root).render(
+  <StrictMode>
+    <App store={store} />
+  </StrictMode>,
+);

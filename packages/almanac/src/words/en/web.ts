@@ -1,0 +1,12 @@
+import { garden } from './web/garden.ts';
+import { gardens } from './web/gardens.ts';
+import { shell } from './web/shell.ts';
+
+/**
+ * Labels of the web app, one file a screen. Kept apart from the sentences of the rooms, so that the first view of the
+ * page and the command line load no more than they say. Codes ending in `-one` and `-other` are forms of one label.
+ */
+export const web = { ...shell, ...gardens, ...garden } as const;
+
+export type WebCode = keyof typeof web;
+export type WebCatalogue = Readonly<Record<WebCode, string>>;

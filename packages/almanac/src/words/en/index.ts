@@ -1,11 +1,14 @@
 import { document } from './document.ts';
 import { evidence } from './evidence.ts';
 import { forecast } from './forecast.ts';
+import { learning } from './learning.ts';
 import { lower } from './lower.ts';
 import { materials } from './materials.ts';
 import { plan } from './plan.ts';
+import { print } from './print.ts';
 import { requirement } from './requirement.ts';
 import { soil } from './soil.ts';
+import { store } from './store.ts';
 import { units } from './units.ts';
 
 /** Every sentence Sorrel can say, in English. Codes are prefixed with their room, e.g. `plan.leave-alone`. */
@@ -19,6 +22,9 @@ export const en = {
   ...plan,
   ...document,
   ...forecast,
+  ...learning,
+  ...print,
+  ...store,
 } as const;
 
 export type MessageCode = keyof typeof en;

@@ -2,6 +2,7 @@ import type { Adapter } from '../adapter.ts';
 import { acidification } from './acidification.ts';
 import { dynamics } from './dynamics.ts';
 import { lead } from './lead.ts';
+import { learning } from './learning.ts';
 import { limeCredit } from './lime-credit.ts';
 import { limeRequirement } from './lime-requirement.ts';
 import { materials } from './materials.ts';
@@ -24,4 +25,5 @@ export const adapters: readonly Adapter[] = [
   ...plan,
   ...dynamics,
   ...rain,
+  ...learning,
 ];

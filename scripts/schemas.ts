@@ -1,4 +1,4 @@
-// Writes the published JSON Schemas: node scripts/run.mjs scripts/schemas.ts
+// Writes the published JSON Schemas: node scripts/run.mjs scripts/schemas.ts; then npx biome format --write docs
 import { writeFileSync } from 'node:fs';
 import { gardenJsonSchema, planReportJsonSchema } from '../packages/engine/src/document/json-schema.ts';
 
@@ -8,8 +8,6 @@ export const schemas = {
   'plan-report.schema.json': planReportJsonSchema,
 } as const;
 
-export const printed = (schema: () => Record<string, unknown>): string => `${JSON.stringify(schema(), null, 2)}\n`;
-
 if (process.argv[1]?.endsWith('schemas.ts'))
   for (const [file, schema] of Object.entries(schemas))
-    writeFileSync(new URL(`../docs/${file}`, import.meta.url), printed(schema));
+    writeFileSync(new URL(`../docs/${file}`, import.meta.url), `${JSON.stringify(schema(), null, 2)}\n`);

@@ -112,10 +112,14 @@ function unclosed(text: string, start: number): Quoted {
   return { cells: [text.slice(start, end).trimEnd()], end: end + 1, lines: 1 };
 }
 
+/** What makes a cell need a closer look: most need none. */
+const SPECIAL = /^[=+\-@\t]|[",\r\n]/;
+
 /** A cell as RFC 4180 wants it, with text that a spreadsheet would run as a formula made harmless. */
 export function csvCell(value: string | number | undefined): string {
   if (value === undefined) return '';
   if (typeof value === 'number') return String(value);
+  if (!SPECIAL.test(value)) return value;
   const safe = /^[=+\-@\t\r]/.test(value) && !/^[+-]?[\d.]+$/.test(value) ? `'${value}` : value;
   return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

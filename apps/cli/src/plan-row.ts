@@ -34,7 +34,7 @@ const units = {
   us: { mass: unitOf('lb'), area: unitOf('lb/100 sq ft'), volume: unitOf('lb/cu yd') },
 } as const;
 
-const round = (value: number, digits: number): number => Number(value.toFixed(digits));
+const round = (value: number, parts: number): number => Math.round(value * parts) / parts;
 const significant = (value: number): number => Number(value.toPrecision(3));
 
 /** One place's plan as a row: figures as plain numbers, each unit beside its figure. */
@@ -46,11 +46,11 @@ export function planRow(line: number, place: Place, plan: Recommendation, system
   return {
     line,
     place: place.name,
-    ph: plan.present === undefined ? undefined : round(plan.present.mean, 2),
-    ph_error: plan.present === undefined ? undefined : round(plan.present.sd, 2),
-    low: round(plan.target.low, 2),
-    high: round(plan.target.high, 2),
-    aim: round(plan.target.aim, 2),
+    ph: plan.present === undefined ? undefined : round(plan.present.mean, 100),
+    ph_error: plan.present === undefined ? undefined : round(plan.present.sd, 100),
+    low: round(plan.target.low, 100),
+    high: round(plan.target.high, 100),
+    aim: round(plan.target.aim, 100),
     decision: plan.decision,
     material: first?.product.name,
     step_1: first === undefined ? undefined : significant(fromSi(first.mass, mass)),
@@ -58,7 +58,7 @@ export function planRow(line: number, place: Place, plan: Recommendation, system
     rate: first === undefined ? undefined : significant(fromSi(first.perArea ?? first.perVolume ?? 0, rate)),
     rate_unit: first === undefined ? undefined : rate.symbol,
     more_steps: plan.applications.filter((application) => application.onlyIfRetest).length,
-    overshoot_chance: plan.overshootChance === undefined ? undefined : round(plan.overshootChance, 3),
+    overshoot_chance: plan.overshootChance === undefined ? undefined : round(plan.overshootChance, 1000),
     retest_from: plan.retest?.earliest,
     readings: plan.reconciled?.used.map((reading) => reading.method).join(';') ?? '',
     from_memory: restsOnMemory(place, plan) ? 'yes' : 'no',

@@ -1,9 +1,8 @@
-import type { ReadGarden } from '@sorrel/engine/document';
+import { type ReadGarden, writePlanReport } from '@sorrel/engine/document';
 import { planGarden } from '@sorrel/engine/plan';
 import type { UnitSystem } from '@sorrel/engine/units';
 import { exit } from './exit.ts';
 import { canUnicode } from './layout.ts';
-import { planJson } from './plan-json.ts';
 import { planText } from './plan-text.ts';
 import { choicesText, problemsText } from './problems-text.ts';
 import { speakerFor, toAscii } from './speak.ts';
@@ -25,7 +24,7 @@ export async function serve(read: ReadGarden, options: ServeOptions): Promise<nu
   const code = nothing ? exit.nothing : problems.length > 0 ? exit.partly : exit.fine;
   if (options.json) {
     const plan = planGarden(garden, { explain: options.why === true });
-    process.stdout.write(`${JSON.stringify(planJson(read, plan, speaker), null, 2)}\n`);
+    process.stdout.write(`${JSON.stringify(writePlanReport(read, plan, speaker.system), null, 2)}\n`);
     return code;
   }
   if (problems.length > 0) process.stderr.write(`${problemsText(problems, skipped)}\n`);

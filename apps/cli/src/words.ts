@@ -126,8 +126,7 @@ export const words = {
   methodColumns: ['Method', 'From', 'Counts', 'Sources'] as const,
   none: (text: string) => `Nothing is called "${text}".`,
   didYouMean: (names: string) => `Did you mean ${names}?`,
-  materialNote:
-    'Worth: what it neutralises, as a share of pure calcium carbonate; below zero it sours.\n* from memory: nobody could retrieve the publication to check the figure.',
+  materialNote: 'Worth: what it neutralises, beside pure calcium carbonate; below zero it sours.',
   notAtHome: 'not at home',
   everywhere: 'everywhere',
   yes: 'yes',
@@ -178,7 +177,7 @@ ${shared}  --why[=FIGURE]      show how the figures came about, or one of them
 
 Plans one bed from what you type.
 
-  --ph PH             the pH, and --ph-in how it was read (default unstated)
+  --ph PH             the pH, and --ph-in how it was read, such as water-1:1
   --buffer PH         the buffer pH, and --buffer-kind which buffer
   --texture WORDS     such as loam or "silty clay"
   --organic-matter S  such as "4 %"

@@ -8,12 +8,12 @@ import { words } from '../words.ts';
 export function run(args: readonly string[]): number {
   const { values, positionals } = read(args, showing, 'materials');
   const wanted = positionals.join(' ').trim().toLowerCase();
-  const found = materials.filter((row) =>
-    [row.key, row.name, row.role, ...row.alsoCalled].some((each) => each.toLowerCase().includes(wanted)),
-  );
+  // From the start of a word, so that "ash" does not find potash.
+  const fits = (name: string): boolean => ` ${name.toLowerCase().replace(/[-,]/g, ' ')}`.includes(` ${wanted}`);
+  const found = materials.filter((row) => [row.key, row.name, row.role, ...row.alsoCalled].some(fits));
   if (values.json) process.stdout.write(`${JSON.stringify(found, null, 2)}\n`);
   else if (found.length === 0) process.stderr.write(`${words.none(wanted)}\n`);
-  else process.stdout.write(`${listed(found)}\n\n${words.materialNote}\n`);
+  else process.stdout.write(`${listed(found)}\n\n${words.materialNote}\n${words.memoryNote}\n`);
   return found.length === 0 ? exit.nothing : exit.fine;
 }
 

@@ -21,7 +21,12 @@ export function run(args: readonly string[]): number {
   }
   const [method, where, speaks, sources] = words.methodColumns;
   const table = tableText(
-    [{ title: method, flexible: true }, { title: where }, { title: speaks }, { title: sources }],
+    [
+      { title: method, flexible: true },
+      { title: where, flexible: true },
+      { title: speaks },
+      { title: sources, flexible: true },
+    ],
     found.map((row) => [
       row.title + (row.basis === 'memory' ? words.memoryMark : ''),
       row.regions.join(', ') || words.everywhere,

@@ -1,5 +1,6 @@
 export type { Problem } from '../derivation/problem.ts';
 export type { Choice } from './choices.ts';
+export { problemOf } from './issue.ts';
 export { gardenJsonSchema, planReportJsonSchema } from './json-schema.ts';
 export { type PlanReport, planReport } from './plan-report.ts';
 export { type ReadGarden, readGarden } from './read-garden.ts';

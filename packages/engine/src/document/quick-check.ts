@@ -32,8 +32,8 @@ export function plainlySound(test: SoilTest, today: IsoDate): boolean {
   }
   if (test.depth < 0.02 || test.depth > 0.9) return false;
   if (test.cores !== undefined && !(test.cores >= 1 && test.cores <= 100)) return false;
-  if (test.organicCarbon !== undefined || test.baseSaturation !== undefined || test.scoopedDensity !== undefined)
-    return false;
+  if (test.organicCarbon !== undefined || test.scoopedDensity !== undefined) return false;
+  if (test.baseSaturation !== undefined && (test.cec === undefined || !within(test.baseSaturation, 1))) return false;
   return (
     within(test.cec, 0.6) &&
     within(test.acidity, 0.6) &&

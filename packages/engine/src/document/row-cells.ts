@@ -27,6 +27,7 @@ export class RowCells {
   problems: Problem[] = [];
   private readonly quantities = new Map<Dimension, Map<string, number>>();
   private readonly lists = new Map<string, readonly PlantRange[]>();
+  private readonly ranges = new Map<string, PlantRange>();
 
   /** Starts a row. */
   start(place: string): void {
@@ -92,11 +93,15 @@ export class RowCells {
     if (known !== undefined) return known;
     const report: Report = { place: this.place, problems: this.problems };
     const before = this.problems.length;
-    const plants = cell
-      .split(';')
-      .map((name) => name.trim())
-      .filter((name) => name !== '')
-      .flatMap((name) => plantNamed(name, [field], report) ?? []);
+    const plants: PlantRange[] = [];
+    for (const part of cell.split(';')) {
+      const name = part.trim();
+      if (name === '') continue;
+      const plant = this.ranges.get(name) ?? plantNamed(name, [field], report);
+      if (plant === undefined) continue;
+      kept(this.ranges, name, plant);
+      plants.push(plant);
+    }
     return this.problems.length > before ? undefined : kept(this.lists, cell, plants);
   }
 }

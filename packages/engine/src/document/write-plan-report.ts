@@ -1,8 +1,8 @@
 import { en } from '@sorrel/almanac/words';
 import type { Message } from '../derivation/message.ts';
 import type { GardenPlan } from '../plan/plan-garden.ts';
-import { say } from '../units/say.ts';
 import type { UnitSystem } from '../units/dimension.ts';
+import { say } from '../units/say.ts';
 import type { ReadGarden } from './read-garden.ts';
 
 /**

@@ -42,6 +42,13 @@ function bandsOf(rows: readonly Float64Array[]): Band[] {
   })).reverse();
 }
 
+/** Share of members flagged. */
+function shareOf(flags: Uint8Array): number {
+  let sum = 0;
+  for (let m = 0; m < flags.length; m++) sum += flags[m] as number;
+  return sum / flags.length;
+}
+
 /**
  * Runs every member and sums them up week by week. To each is added what the model does not know: a random walk of
  * 0.1 pH per square root of a year (TEXT, from memory), drawn at quarterly knots; a retest adds the error of the test.
@@ -67,10 +74,11 @@ export function ensemble(input: EnsembleInput): Ensemble {
   const insideBy: number[] = [];
   const low = range?.low ?? Number.POSITIVE_INFINITY;
   const high = range?.high ?? Number.NEGATIVE_INFINITY;
+  const safeLow = safe?.low ?? Number.NEGATIVE_INFINITY;
+  const safeHigh = safe?.high ?? Number.POSITIVE_INFINITY;
   const been = new Uint8Array(count);
-  const highest = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
-  const lowest = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
-  let ever = 0;
+  const above = new Uint8Array(count);
+  const below = new Uint8Array(count);
   for (let t = 0; t <= steps; t++) {
     if (t > 0 && (t - 1) % every === 0) for (let m = 0; m < count; m++) slope[m] = (knotSd * random.normal()) / every;
     let insideNow = 0;
@@ -86,13 +94,15 @@ export function ensemble(input: EnsembleInput): Ensemble {
       retests[printed] = (retests[printed] as number) + 1;
       if (at >= low && at <= high) {
         insideNow++;
-        if (been[m] === 0) {
-          been[m] = 1;
-          ever++;
-        }
+        been[m] = 1;
       }
-      if (t > 0 && at > (highest[m] as number)) highest[m] = at;
-      if (t > 0 && at < (lowest[m] as number)) lowest[m] = at;
+      if (at > safeHigh) above[m] = 1;
+      else if (at < safeLow) below[m] = 1;
+    }
+    // The start itself is no overshoot.
+    if (t === 0) {
+      above.fill(0);
+      below.fill(0);
     }
     const one = new Float64Array(SHARES.length);
     drainQuantiles(counts, SHARES, count, one);
@@ -102,7 +112,7 @@ export function ensemble(input: EnsembleInput): Ensemble {
     retestQuantiles.push(two);
     if (range !== undefined) {
       inside.push(insideNow / count);
-      insideBy.push(ever / count);
+      insideBy.push(shareOf(been));
     }
   }
   return {
@@ -114,10 +124,7 @@ export function ensemble(input: EnsembleInput): Ensemble {
     ...(safe === undefined
       ? {}
       : {
-          overshoot: {
-            above: highest.filter((ph) => ph > safe.high).length / count,
-            below: lowest.filter((ph) => ph < safe.low).length / count,
-          },
+          overshoot: { above: shareOf(above), below: shareOf(below) },
         }),
     ph,
     evaluated,

@@ -6,6 +6,7 @@ export * from './drift.ts';
 export * from './ensemble.ts';
 export * from './forecast.ts';
 export * from './kernel.ts';
+export * from './kernel-limits.ts';
 export * from './ledger.ts';
 export * from './model.ts';
 export * from './moisture.ts';

@@ -9,19 +9,15 @@
  *                            them in the list of active members for another round
  * What members share (temperature, moisture, water, fast materials) is worked out once a step in `Scenario`. A layer
  * costs one logarithm and one exponential a member and round, whatever the number of materials and size classes.
+ * `kernel-single.ts` is the same for one layer, member by member, for speed.
  */
+import { MAX_STEP_PH, SMALLEST, SULFUR_STOPS } from './kernel-limits.ts';
+import { runSingle } from './kernel-single.ts';
 import { createState, lookUp, type State } from './kernel-state.ts';
 import { book } from './ledger.ts';
 import { type ParameterSet, part } from './parameter-set.ts';
 import { EQUIVALENT } from './parameters.ts';
 import type { Scenario } from './scenario.ts';
-
-/** Largest change of pH within one inner step. */
-export const MAX_STEP_PH = 0.05;
-/** Smallest inner step, as a share of the outer one: a bound on the work, met only by impossible doses. */
-const SMALLEST = 1 / 256;
-/** Oxidisers of sulfur slow down below pH 3 and stop at pH 2 (TEXT, from memory). */
-const SULFUR_STOPS = 2;
 
 export interface KernelOutput {
   /** pH of the reported layers, weighted by mass: `ph[step * count + member]`, steps + 1 rows. */
@@ -39,8 +35,16 @@ export interface KernelOutput {
 /** Members worked on together: few enough to keep their state in the processor's nearest memory. */
 const BLOCK = 100;
 
-/** Runs all members and returns how many logarithms and exponentials it evaluated. */
+/** Runs all members, by the quickest kernel that will do; returns how many logarithms and exponentials it evaluated. */
 export function run(scenario: Scenario, set: ParameterSet, output: KernelOutput): number {
+  const { layerPh, ledger, left, content } = output;
+  const onlyPh = !layerPh && !ledger && !left && !content;
+  if (scenario.layers === 1 && onlyPh) return runSingle(scenario, set, output.ph);
+  return runLayers(scenario, set, output);
+}
+
+/** The general kernel: any number of layers, every output. */
+export function runLayers(scenario: Scenario, set: ParameterSet, output: KernelOutput): number {
   let evaluated = 0;
   for (let from = 0; from < set.count; from += BLOCK)
     evaluated += runBlock(scenario, part(set, from, Math.min(set.count, from + BLOCK)), output, from, set.count);

@@ -27,7 +27,11 @@ export async function readDocument(file: string): Promise<unknown> {
   const fault = parsed.errors[0];
   if (fault !== undefined)
     throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'YAML', fault.message.trimEnd()));
-  return parsed.toJS({ maxAliasCount: 100 }) ?? undefined;
+  try {
+    return parsed.toJS({ maxAliasCount: 100 }) ?? undefined;
+  } catch (error) {
+    throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'YAML', reasonOf(error)));
+  }
 }
 
 /** A file as it is spoken of. */

@@ -57,6 +57,11 @@ describe('exit codes', () => {
     ['no garden', '[1, 2]'],
     ['no usable place', json({ size: '20 lb' })],
     ['bad YAML', 'garden: [a, b'],
+    ['an alias that leads nowhere', 'garden: *nothing'],
+    [
+      'aliases that multiply',
+      `a: &a [x]\nb: &b [${'*a,'.repeat(60)}]\nc: &c [${'*b,'.repeat(60)}]\nd: [${'*c,'.repeat(60)}]`,
+    ],
   ])('2 for %s', (_, text) => {
     const run = sorrel(['plan', '-'], text);
     expect(run.status).toBe(2);

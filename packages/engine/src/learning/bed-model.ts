@@ -6,8 +6,11 @@ import type { IsoDate, Ph } from '../units/si.ts';
 import { type Latents, latentsOf, membersOf } from './latent.ts';
 import type { BedRecord } from './types.ts';
 
-/** Two weeks: half the work of the forecast's week, and within 0.02 pH of it. Records over ten years take longer steps. */
+/** Two weeks for a young record, four for one of over two years: within 0.015 pH of the forecast's week after the wait. */
 const STEP_DAYS = 14;
+const LONG_STEP_DAYS = 28;
+const LONG_RECORD_DAYS = 730;
+/** Records over twenty years take still longer steps. */
 const MOST_STEPS = 260;
 
 /** The forecast's own model, run over the past of a bed. */
@@ -44,7 +47,7 @@ export function bedModel(
     ...(record.weather === undefined ? {} : { weather: record.weather }),
     ...(record.yearly === undefined ? {} : { yearly: record.yearly }),
   };
-  const stepDays = Math.max(STEP_DAYS, last / MOST_STEPS);
+  const stepDays = Math.max(last > LONG_RECORD_DAYS ? LONG_STEP_DAYS : STEP_DAYS, last / MOST_STEPS);
   const steps = Math.max(1, Math.ceil(last / stepDays));
   const shared = scenario(input, { stepDays, steps });
   const latents = latentsOf(input);

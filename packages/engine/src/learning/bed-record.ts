@@ -52,7 +52,7 @@ export function bedRecord(
   };
 }
 
-function pastApplications(place: Place, layer: Layer, products: readonly Product[]): ForecastApplication[] {
+export function pastApplications(place: Place, layer: Layer, products: readonly Product[]): ForecastApplication[] {
   const incorporation = depthMixed(place, layer);
   const treated = (one: PastApplication) =>
     place.applications.some((other) => other.currency < 0 && other.date < one.date);

@@ -101,6 +101,7 @@ function resting(prior: LogEstimate): Resistance {
     factorHigh: same.high / prior.median,
     chanceMore: 0.5,
     capped: false,
+    freeMedian: prior.median,
     freeSdLog: prior.sdLog,
     taught: false,
   };
@@ -147,9 +148,10 @@ function something({ record, options, series, teaching, seed }: About): Result {
   const { readings, observed } = readingsOf(teaching, first);
   const names = model.latents.list.map(({ name }) => name);
   const sampled = infer(model, days.length + 1, readings, observed, before, random);
+  const judged = judgedBy(record, teaching);
   const beta0 = spreadOf(model, 'beta0');
-  const resistance = resistanceOf(sampled, names.indexOf('beta0'), beta0, teaching.length);
-  const held = (resistance.factor * beta0.median) / learningOf(sampled, names.indexOf('beta0'), beta0).median;
+  const resistance =
+    judged === 0 ? resting(beta0) : resistanceOf(sampled, names.indexOf('beta0'), beta0, teaching.length);
   const everything = readingsOf(all, first);
   const { present, draws } = presentOf({
     sampled,
@@ -163,7 +165,6 @@ function something({ record, options, series, teaching, seed }: About): Result {
     date: options.today,
     random,
   });
-  const judged = judgedBy(record, teaching);
   const reading =
     judged === 0
       ? undefined
@@ -179,7 +180,14 @@ function something({ record, options, series, teaching, seed }: About): Result {
     present,
     curve: curveOf(record.curve, resistance, judged),
     ...(reading === undefined ? {} : { reading }),
-    parameters: forecastMembers(sampled, model.latents, draws, held, options.members ?? MEMBERS, random),
+    parameters: forecastMembers(
+      sampled,
+      model.latents,
+      draws,
+      heldBack(resistance),
+      options.members ?? MEMBERS,
+      random,
+    ),
     tests,
     leftOut: series.leftOut,
     ...trends,
@@ -187,6 +195,9 @@ function something({ record, options, series, teaching, seed }: About): Result {
     sampled: { members: sampled.count, effective: sampled.effective, seed },
   };
 }
+
+/** What the cap of a factor 2 a retest takes off the sample's capacity. */
+const heldBack = ({ capped, freeMedian, median }: Resistance): number => (capped ? median / freeMedian : 1);
 
 /** The prior curve with the capacity the record taught. */
 function curveOf(curve: BufferCurve, resistance: Resistance, judged: number): BufferCurve {

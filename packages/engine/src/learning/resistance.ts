@@ -95,6 +95,7 @@ export function resistanceOf(sampled: Sample, column: number, prior: LogEstimate
     factorHigh: (free.high * move) / prior.median,
     chanceMore: shareOver(logsOf(sampled, column, prior), sampled.weights, Math.log(prior.median)),
     capped,
+    freeMedian: free.median,
     freeSdLog: free.sdLog,
     taught: free.sdLog < TAUGHT * prior.sdLog || Math.abs(free.meanLog - Math.log(prior.median)) > MOVED * prior.sdLog,
   };

@@ -55,7 +55,8 @@ export interface Resistance extends Learning {
   readonly chanceMore: Fraction;
   /** True when a retest asked for more than the factor 2 that one retest may teach. */
   readonly capped: boolean;
-  /** Standard deviation of the logarithm before the cap: how much the readings themselves tell. */
+  /** Median and standard deviation of the logarithm before the cap: what the readings themselves ask for. */
+  readonly freeMedian: number;
   readonly freeSdLog: number;
   /** False when the readings hardly narrow what was believed before. */
   readonly taught: boolean;

@@ -2,6 +2,9 @@ import type { Recorder } from '../derivation/derivation.ts';
 import { carbonateOf } from '../evidence/carbonate.ts';
 import { type PresentPh, presentPh } from '../evidence/present-ph.ts';
 import type { SoilTest } from '../evidence/soil-test.ts';
+import { bedRecord } from '../learning/bed-record.ts';
+import { learn } from '../learning/learn.ts';
+import type { Learned } from '../learning/types.ts';
 import { type ReconcileInput, reconcile } from '../requirement/reconcile.ts';
 import type { Reconciled } from '../requirement/reconcile-types.ts';
 import { type FreeLime, freeLimeOf } from '../soil/free-lime.ts';
@@ -22,16 +25,25 @@ export interface Evidence {
   readonly present: PresentPh | undefined;
   readonly freeLime: FreeLime | undefined;
   readonly lead: number | undefined;
-  /** Undefined while nothing has to be changed or the plants share no pH. */
+  /** Undefined while nothing has to be changed or the plants share no pH, unless a curve was asked for. */
   readonly reconciled: Reconciled | undefined;
+  /** What earlier applications and retests of this place have taught; undefined when there are none. */
+  readonly learned: Learned | undefined;
 }
 
 /**
  * Gathers what the tests and the place say, each through its own room.
  *
  * @param recorder keeps the derivation when one is wanted
+ * @param always works out the curve even when nothing has to be changed, for a forecast
  */
-export function gather(place: Place, target: Target, settings: Settings, recorder?: Recorder): Evidence {
+export function gather(
+  place: Place,
+  target: Target,
+  settings: Settings,
+  recorder?: Recorder,
+  always = false,
+): Evidence {
   const tests = newestFirst(place.tests);
   const latest = newestLaboratory(tests);
   const texture = place.texture ?? (latest === undefined ? undefined : textureOf(latest));
@@ -56,13 +68,15 @@ export function gather(place: Place, target: Target, settings: Settings, recorde
   );
   const freeLime = present === undefined ? undefined : freeLimeOf(carbonateOf(tests), present.mean);
   const lead = highestLead(tests);
-  const found = { latest, texture, layer, present, freeLime, lead, reconciled: undefined };
-  if (present === undefined || target.conflicts.length > 0) return found;
+  const found = { latest, texture, layer, present, freeLime, lead, reconciled: undefined, learned: undefined };
+  if (present === undefined) return found;
   const lowering = present.mean > target.high;
-  if (!lowering && present.mean >= target.low) return found;
-  // No figure is worked out for a change that is refused anyway.
-  if (lowering && place.kind !== 'container' && freeLime !== undefined && FORBIDS_ACID.has(freeLime.class))
-    return found;
+  if (!always) {
+    if (target.conflicts.length > 0 || (!lowering && present.mean >= target.low)) return found;
+    // No figure is worked out for a change that is refused anyway.
+    if (lowering && place.kind !== 'container' && freeLime !== undefined && FORBIDS_ACID.has(freeLime.class))
+      return found;
+  }
   const input: { -readonly [Key in keyof ReconcileInput]: ReconcileInput[Key] } = {
     present,
     targetPh: target.aim,
@@ -75,7 +89,14 @@ export function gather(place: Place, target: Target, settings: Settings, recorde
   if (texture !== undefined) input.texture = texture;
   if (organicMatter !== undefined) input.organicMatter = organicMatter;
   if (settings.region !== undefined) input.region = settings.region;
-  return { ...found, reconciled: reconcile(input, recorder) };
+  if (place.applications.length === 0 || tests.length < 2) return { ...found, reconciled: reconcile(input, recorder) };
+  // What the bed answered to earlier doses is read against everything else first, then counted with it.
+  const before = reconcile(input);
+  if (before.curve === undefined) return { ...found, reconciled: reconcile(input, recorder) };
+  const record = bedRecord(place, layer, before.curve, [], settings.weather, place.yearly);
+  const learned = learn(record, { today: settings.today, targetPh: target.aim }, recorder);
+  if (learned.reading !== undefined) input.readings = [learned.reading];
+  return { ...found, learned, reconciled: reconcile(input, recorder) };
 }
 
 const FORBIDS_ACID: ReadonlySet<FreeLime['class']> = new Set([

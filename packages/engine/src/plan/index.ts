@@ -1,9 +1,12 @@
+export { type Alternative, type AlternativeKind, alternatives } from './alternatives.ts';
 export { type Cap, capFor } from './cap.ts';
+export { type OutlookOptions, outlook, outlookInput } from './outlook.ts';
 export * from './place.ts';
 export { type GardenPlan, planGarden } from './plan-garden.ts';
 export * from './plant-range.ts';
 export { type Options, recommend } from './recommend.ts';
 export * from './recommendation.ts';
+export { costOf, refineByForecast } from './refine.ts';
 export { largestSafeDose, normalChance, overshootRisk, type Risk } from './risk.ts';
 export { shoppingFor } from './shopping.ts';
 export { type Requirement, requirementOf } from './size.ts';

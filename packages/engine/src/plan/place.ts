@@ -1,4 +1,5 @@
 import type { SoilTest } from '../evidence/soil-test.ts';
+import type { Weather, YearlyInputs } from '../forecast/types.ts';
 import type { Product } from '../materials/material.ts';
 import type { Medium, Texture } from '../soil/soil.ts';
 import type { CubicMetre, Fraction, IsoDate, KgPerM3, Metre, MolPerM3, Ph, SquareMetre } from '../units/si.ts';
@@ -60,6 +61,8 @@ export interface Place {
   readonly tests: readonly SoilTest[];
   readonly applications: readonly PastApplication[];
   readonly water?: Water;
+  /** Feeds, crops, compost: what pushes the pH every year besides the applications and the water. */
+  readonly yearly?: YearlyInputs;
   readonly nearOpenWater?: boolean;
   readonly childrenOrPets?: boolean;
   readonly certifiedOrganic?: boolean;
@@ -73,6 +76,8 @@ export interface Settings {
   readonly hemisphere: 'north' | 'south';
   /** Mean soil temperature at 10 cm of each month, January first, °C; undefined when unknown. */
   readonly soilTemperature?: readonly number[];
+  /** Climate and rain for the forecast; a maritime climate is assumed without it. */
+  readonly weather?: Weather;
   /** Published fineness system used for liming products, default `OH`. */
   readonly finenessSystem: string;
 }

@@ -79,7 +79,7 @@ type Draft = { -readonly [Key in keyof Recommendation]: Recommendation[Key] };
 
 /** The answer so far, built field by field because tables of thousands pass through here. */
 function begin({ place, target, evidence }: Case, decision: Decision, reasons: readonly Message[]): Draft {
-  const { layer, present, reconciled } = evidence;
+  const { layer, present, reconciled, learned } = evidence;
   const draft: Draft = {
     place: place.id,
     decision,
@@ -94,6 +94,7 @@ function begin({ place, target, evidence }: Case, decision: Decision, reasons: r
   };
   if (present !== undefined) draft.present = { mean: present.mean, sd: present.sd, date: present.date };
   if (reconciled !== undefined) draft.reconciled = reconciled;
+  if (learned !== undefined) draft.learned = learned;
   return draft;
 }
 

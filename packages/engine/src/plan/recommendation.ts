@@ -1,5 +1,6 @@
 import type { Derivation } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
+import type { Learned } from '../learning/types.ts';
 import type { Product } from '../materials/material.ts';
 import type { Reconciled } from '../requirement/reconcile-types.ts';
 import type { Layer, PhEstimate } from '../soil/soil.ts';
@@ -53,6 +54,8 @@ export interface Recommendation {
   readonly target: Target;
   readonly layer: Layer;
   readonly reconciled?: Reconciled;
+  /** What this place's own record of doses and retests has taught. */
+  readonly learned?: Learned;
   /** Pure CaCO3 equivalent to the aim, signed, kg/m² (kg/m³ for containers); `low` to `high` is the middle 80 %. */
   readonly requirement?: { readonly best: number; readonly low: number; readonly high: number };
   readonly applications: readonly Application[];

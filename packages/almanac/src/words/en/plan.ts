@@ -36,6 +36,11 @@ export const plan = {
   'plan.step-risk':
     'The first step is smaller than the whole need, because nobody knows yet just how this soil answers. Retest, then decide on the rest.',
   'plan.step-two-thirds': 'Sulfur works slowly, so give two thirds first. Retest, then decide on the rest.',
+  'plan.step-forecast':
+    'The first step was made smaller, because the forecast gave too large a chance of going too far.',
+  'plan.alternative-over-maximum': 'More than the largest amount that may be given at once.',
+  'plan.alternative-container':
+    'A pot or a raised bed on a barrier has its own mix, so the ground need not change. It costs the mix, and it needs watering.',
   'plan.readings-disagree':
     'The readings of this soil disagree by more than their errors explain. The first step is kept small, and the retest matters more.',
   'plan.product-assumed':

@@ -1,0 +1,2 @@
+export { optionsFrom, type ServerOptions } from './options.ts';
+export { type Instead, type RunningServer, startServer } from './start-server.ts';

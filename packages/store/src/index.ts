@@ -1,0 +1,15 @@
+export type { Backup, BackupPlan } from './backup/backup.ts';
+export * from './entry/index.ts';
+export type { Assembled } from './record/assemble.ts';
+export { thingsOfKind } from './record/record.ts';
+export { entriesFromDocument } from './record/split.ts';
+export type { Numbered, Thing, ThingOf } from './record/things.ts';
+export type { Receipt } from './store/append.ts';
+export type { Checked } from './store/check.ts';
+export type { GardenLine } from './store/gardens.ts';
+export { type Photo, type PhotoType, photoTypes } from './store/photos.ts';
+export { openStore, type Store, type StoreOptions } from './store/store.ts';
+export type { Undone, UndoRequest } from './store/undo.ts';
+export { exportVersion, gardenExport, gardenExportJsonSchema } from './transfer/garden-export.ts';
+export type { Imported } from './transfer/read-export.ts';
+export type { ExportOptions } from './transfer/write-export.ts';

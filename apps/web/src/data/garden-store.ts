@@ -1,7 +1,8 @@
 import type { GardenDocument } from '@sorrel/engine/document';
 import type { Entry } from '@sorrel/store/entry';
+import type { Assembled, Numbered } from '@sorrel/store/record';
 
-export type { Entry };
+export type { Entry, Numbered };
 
 export interface GardenSummary {
   readonly id: string;
@@ -16,10 +17,8 @@ export interface GardenRecord {
   readonly id: string;
   /** What the engine reads. */
   readonly document: GardenDocument;
-  /** Id of each place, in the order of `document.places`. */
-  readonly placeIds: readonly string[];
-  /** Everything ever written, oldest first; corrections and undos included. */
-  readonly entries: readonly Entry[];
+  /** Id of the thing each place, test, application and material came from, in the order of the document. */
+  readonly from: Assembled['from'];
 }
 
 /** Where gardens are kept. Entries are only ever added; sending one twice is harmless. */
@@ -27,7 +26,9 @@ export interface GardenStore {
   list(): Promise<readonly GardenSummary[]>;
   /** @throws NotFound when there is no such garden */
   document(garden: string): Promise<GardenRecord>;
-  /** Writes entries of one garden. @throws Refused with a sentence when one does not hold */
+  /** Everything ever written about a garden, corrections and undos included, in the order of arrival. */
+  entries(garden: string): Promise<readonly Numbered[]>;
+  /** Writes entries of one garden, all or none. @throws Refused with a sentence when one does not hold */
   append(garden: string, entries: readonly Entry[]): Promise<void>;
   /** Takes one entry back, by adding an entry that says so. */
   undo(garden: string, entry: string): Promise<void>;
@@ -36,6 +37,7 @@ export interface GardenStore {
 /** The server is not there, or did not answer. */
 export class NoAnswer extends Error {}
 export class NotFound extends Error {}
+
 /** The store would not take an entry; the message says why. */
 export class Refused extends Error {
   readonly problems: readonly { readonly field: string; readonly message: string; readonly fix?: string }[];

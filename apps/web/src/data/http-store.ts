@@ -1,5 +1,12 @@
-import { assemble } from './assemble.ts';
-import { type Entry, type GardenStore, type GardenSummary, NoAnswer, NotFound, Refused } from './garden-store.ts';
+import {
+  type Entry,
+  type GardenRecord,
+  type GardenStore,
+  NoAnswer,
+  NotFound,
+  type Numbered,
+  Refused,
+} from './garden-store.ts';
 import { takeBack } from './write.ts';
 
 interface ProblemDetails {
@@ -7,28 +14,41 @@ interface ProblemDetails {
   readonly detail?: string;
   readonly problems?: Refused['problems'];
 }
+interface Page {
+  readonly entries: readonly Numbered[];
+  readonly more: boolean;
+}
+type Line = { readonly id: string; readonly name: string; readonly places: number };
 
 /** Gardens kept by the server this page came from. */
 export function httpStore(base = '/api'): GardenStore {
-  const gardenPath = (garden: string) => `/gardens/${encodeURIComponent(garden)}`;
-  const send = (garden: string, entries: readonly Entry[]) =>
-    ask<unknown>(`${base}${gardenPath(garden)}/entries`, { method: 'POST', body: JSON.stringify(entries) });
+  const at = (garden: string) => `${base}/gardens/${encodeURIComponent(garden)}`;
+  const append = async (garden: string, entries: readonly Entry[]) => {
+    await ask(`${at(garden)}/entries`, { method: 'POST', body: JSON.stringify({ entries }) });
+  };
   return {
-    list: () => ask<readonly GardenSummary[]>(`${base}/gardens`),
-    async document(garden) {
-      const entries = await ask<readonly Entry[]>(`${base}${gardenPath(garden)}/entries`);
-      const record = assemble(garden, entries);
-      if (record === undefined) throw new NotFound(garden);
-      return record;
+    async list() {
+      const { gardens } = await ask<{ readonly gardens: readonly Line[] }>(`${base}/gardens`);
+      return gardens.map(({ id, name, places }) => ({ id, name, places, demo: isSeeded(id) }));
     },
-    async append(garden, entries) {
-      await send(garden, entries);
+    document: (garden) => ask<GardenRecord>(at(garden)),
+    async entries(garden) {
+      const all: Numbered[] = [];
+      for (let more = true; more; ) {
+        const page = await ask<Page>(`${at(garden)}/entries?since=${all.at(-1)?.number ?? 0}`);
+        all.push(...page.entries);
+        more = page.more;
+      }
+      return all;
     },
-    async undo(garden, entry) {
-      await send(garden, [takeBack(garden, entry)]);
-    },
+    append,
+    undo: (garden, entry) => append(garden, [takeBack(garden, entry)]),
   };
 }
+
+/** The server gives the invented gardens ids of one fixed moment, at which nobody else made one. */
+const SEEDED = Date.parse('2026-11-25T00:00:00Z').toString(16).padStart(12, '0');
+const isSeeded = (id: string): boolean => id.replace('-', '').startsWith(SEEDED);
 
 async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
   let response: Response;
@@ -43,7 +63,7 @@ async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
   } catch (error) {
     throw new NoAnswer(String(error));
   }
-  if (response.ok) return (response.status === 204 ? undefined : await response.json()) as T;
+  if (response.ok) return (await response.json()) as T;
   if (response.status === 404) throw new NotFound(address);
   const details = (await response.json().catch(() => ({}))) as ProblemDetails;
   throw new Refused(details.detail ?? details.title ?? response.statusText, details.problems);

@@ -1,58 +1,51 @@
-import type { GardenDocument } from '@sorrel/engine/document';
-import { assemble } from './assemble.ts';
-import { type Entry, type GardenStore, NotFound } from './garden-store.ts';
-import { add, beginGarden, takeBack } from './write.ts';
+import { assembleRecord, emptyRecord, entriesFromDocument, type GardenRecord, withEntries } from '@sorrel/store/record';
+import { type Entry, type GardenStore, NotFound, Refused } from './garden-store.ts';
+import { newId } from './new-id.ts';
+import { takeBack } from './write.ts';
 
 /**
  * Gardens kept in the page and forgotten with it: for tests, and for trying the screens without a server.
  *
  * @param demos garden documents to begin with, each said to be invented
  */
-export function memoryStore(demos: readonly GardenDocument[] = []): GardenStore {
-  const written = new Map<string, Entry[]>();
+export function memoryStore(demos: readonly unknown[] = []): GardenStore {
+  const records = new Map<string, GardenRecord>();
+  const append = (garden: string, entries: readonly Entry[]) => {
+    const before = records.get(garden) ?? emptyRecord(garden);
+    const fresh = entries.filter((entry) => !before.byId.has(entry.id));
+    records.set(
+      garden,
+      withEntries(
+        before,
+        fresh.map((entry, index) => ({ number: before.version + index + 1, entry })),
+      ),
+    );
+  };
   const demo = new Set<string>();
   for (const document of demos) {
-    const entries = entriesOf(document);
-    const id = entries[0]?.id ?? '';
-    written.set(id, entries);
+    const made = entriesFromDocument(document, { by: 'Sorrel', at: new Date().toISOString(), newId: () => newId() });
+    if (!made.ok) throw new Refused(made.problems.map((problem) => problem.message).join(' '));
+    const id = made.value[0]?.garden ?? '';
+    append(id, made.value);
     demo.add(id);
   }
+  const assembled = (garden: string) => assembleRecord(records.get(garden) ?? emptyRecord(garden));
   return {
     async list() {
-      return [...written].flatMap(([id, entries]) => {
-        const record = assemble(id, entries);
-        return record === undefined
+      return [...records.keys()].flatMap((id) => {
+        const garden = assembled(id);
+        return garden === undefined
           ? []
-          : [{ id, name: record.document.garden, demo: demo.has(id), places: record.placeIds.length }];
+          : [{ id, name: garden.document.garden, demo: demo.has(id), places: garden.document.places.length }];
       });
     },
     async document(garden) {
-      const record = assemble(garden, written.get(garden) ?? []);
-      if (record === undefined) throw new NotFound(garden);
-      return record;
+      const found = assembled(garden);
+      if (found === undefined) throw new NotFound(garden);
+      return { id: garden, ...found };
     },
-    async append(garden, entries) {
-      const before = written.get(garden) ?? [];
-      const known = new Set(before.map((entry) => entry.id));
-      written.set(garden, [...before, ...entries.filter((entry) => !known.has(entry.id))]);
-    },
-    async undo(garden, entry) {
-      written.set(garden, [...(written.get(garden) ?? []), takeBack(garden, entry)]);
-    },
+    entries: async (garden) => records.get(garden)?.entries.slice() ?? [],
+    append: async (garden, entries) => append(garden, entries),
+    undo: async (garden, entry) => append(garden, [takeBack(garden, entry)]),
   };
-}
-
-/** The entries that would have led to a garden document. */
-export function entriesOf({ places, materials = [], ...head }: GardenDocument): Entry[] {
-  const garden = beginGarden(head);
-  const entries: Entry[] = [garden];
-  for (const { tests = [], applications = [], ...content } of places) {
-    const place = add(garden.id, 'place', content);
-    entries.push(
-      place,
-      ...tests.map((test) => add(garden.id, 'test', test, place.id)),
-      ...applications.map((application) => add(garden.id, 'application', application, place.id)),
-    );
-  }
-  return [...entries, ...materials.map((material) => add(garden.id, 'material', material))];
 }

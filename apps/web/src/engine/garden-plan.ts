@@ -43,7 +43,7 @@ export function planRecord(record: GardenRecord, day: string): PlannedGarden {
     // `readGarden` numbers the places of a document in its order.
     const id = `place-${index + 1}`;
     return {
-      id: record.placeIds[index] ?? id,
+      id: record.from.places[index]?.id ?? id,
       name: entry.name,
       entry,
       place: placeById.get(id),

@@ -37,7 +37,7 @@ function listed(product: Product, context: CautionContext): Message[] {
   const codes = product.cautions.filter(
     (code) =>
       code !== 'label' &&
-      !(code === 'water' && context.nearOpenWater === false) &&
+      !(code === 'water' && (context.nearOpenWater === false || context.situation === 'container')) &&
       !(code === 'children' && context.childrenOrPets === false),
   );
   if (context.situation === 'lawn' && product.role === 'acidifying') {
@@ -45,7 +45,8 @@ function listed(product: Product, context: CautionContext): Message[] {
     if (codes.includes('sulfur-fire')) codes.push('lawn-heat');
   }
   const order = [...codes].sort((a, b) => rank(a) - rank(b));
-  if (product.currency !== 0) order.push('weather', 'retest-wait');
+  // Frost, ponds and the three months' wait are matters of open ground.
+  if (product.currency !== 0 && context.situation !== 'container') order.push('weather', 'retest-wait');
   order.push('label');
   return order.map((code) => ({ code: messageOf(code) }));
 }

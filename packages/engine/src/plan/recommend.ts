@@ -70,7 +70,7 @@ export function recommend(
   let result: Recommendation;
   if (decision !== 'raise' && decision !== 'lower') result = resting(about, decision, reasons);
   else if (pot && decision === 'lower' && place.water !== undefined && waterComesFirst(place.water))
-    result = resting(about, 'not practical', [waterReason(place, place.water), ...reasons]);
+    result = resting(about, 'not practical', [waterReason(place, place.water), outOfRange(decision, reasons)]);
   else result = acting(about, decision, reasons);
   return recorder === undefined ? result : { ...result, derivation: recorder.derivation() };
 }
@@ -122,18 +122,20 @@ function acting(about: Case, direction: 'raise' | 'lower', reasons: readonly Mes
   const risk = overshootRisk(curve, present, direction === 'raise' ? target.high : target.low, layer.mass, direction);
   const wanted = direction === 'raise' ? need : FIRST_SULFUR * need;
   const safe = largestSafeDose(risk, wanted, settings.overshootChance, recorder);
-  if (safe < LEAST_SHARE * need) return resting(about, 'find out first', [TOO_UNSURE, ...reasons]);
+  if (safe < LEAST_SHARE * need) return resting(about, 'find out first', [outOfRange(direction, reasons), TOO_UNSURE]);
 
   const context = contextOf(about);
   const choice = chooseProducts(direction, products, context, latest);
-  if (choice.ranked.length === 0) return resting(about, 'not practical', [...choice.refused, ...reasons]);
+  if (choice.ranked.length === 0)
+    return resting(about, 'not practical', [outOfRange(direction, reasons), ...choice.refused]);
   const job = { direction, first: safe, need, place, settings, ranked: choice.ranked, how: howTo(direction, place) };
   const dressings = dressingsOf(job, recorder);
-  if (dressings.applications.length === 0) return resting(about, 'not practical', [NO_LIMIT, ...reasons]);
+  if (dressings.applications.length === 0)
+    return resting(about, 'not practical', [outOfRange(direction, reasons), NO_LIMIT]);
   if (direction === 'lower' && dressings.count > MOST_DRESSINGS)
     return resting(about, 'not practical', [
+      outOfRange(direction, reasons),
       { code: 'plan.too-many-dressings', parameters: { count: dressings.count } },
-      ...reasons,
     ]);
   const first = firstDose(dressings);
   const why = [...reasons];
@@ -160,6 +162,13 @@ function acting(about: Case, direction: 'raise' | 'lower', reasons: readonly Mes
     around.length + choice.refused.length === 0 ? ofProducts : [...ofProducts, ...choice.refused, ...around];
   draft.ask = asks(direction, place, reconciled?.ask ?? NONE, present, evidence.freeLime);
   return draft;
+}
+
+/** The same finding without the promise to change it, for answers that end without a dose. */
+function outOfRange(direction: 'raise' | 'lower', reasons: readonly Message[]): Message {
+  const parameters = reasons[0]?.parameters;
+  const code = direction === 'raise' ? 'plan.sour-no-rate' : 'plan.limy-no-rate';
+  return parameters === undefined ? { code } : { code, parameters };
 }
 
 const NONE: readonly Message[] = [];

@@ -22,12 +22,13 @@ function fit(work: Work, settings: Settings): readonly boolean[] {
   const months = Array.from({ length: 12 }, (_, month) => {
     if (soilTemperature !== undefined) {
       const warmth = soilTemperature[month] ?? 0;
-      if (work === 'sulfur') return warmth >= SULFUR_WARM;
+      // Sulfur put down as the ground cools would lie there until spring.
+      if (work === 'sulfur') return warmth >= SULFUR_WARM && (soilTemperature[(month + 1) % 12] ?? 0) >= SULFUR_WARM;
       if (work === 'lawn sulfur') return warmth >= SULFUR_WARM && warmth < LAWN_HOT;
       return warmth >= THAWED;
     }
     const season = hemisphere === 'north' ? month : (month + 6) % 12;
-    if (work === 'sulfur') return season >= 3 && season <= 8;
+    if (work === 'sulfur') return season >= 3 && season <= 7;
     if (work === 'lawn sulfur') return season === 3 || season === 4 || season === 8;
     return season >= 2 && season <= 10;
   });
@@ -75,13 +76,13 @@ function firstWindow(work: Work, notBefore: IsoDate, settings: Settings): Window
   return { earliest, latest: laterOf(earliest, addDays(latest, -1)) };
 }
 
-/** Months, from `from`, until `count` months warm enough for sulfur to act (5 °C or more) have passed. */
+/** Months, from `from`, until `count` months of warm soil (10 °C or more, as for spreading sulfur) have passed. */
 export function afterWarmMonths(from: IsoDate, count: number, settings: Settings): IsoDate {
   if (settings.soilTemperature === undefined) return addMonths(from, count);
   let date = from;
   let warm = 0;
   for (let guard = 0; guard < 36 && warm < count; guard++) {
-    if ((settings.soilTemperature[monthOf(date) - 1] ?? 0) >= 5) warm++;
+    if ((settings.soilTemperature[monthOf(date) - 1] ?? 0) >= SULFUR_WARM) warm++;
     date = addMonths(date, 1);
   }
   return date;

@@ -75,7 +75,7 @@ export const plan = {
   'plan.ask-plants': 'Say what grows here, so that the range fits the plants.',
   'plan.pot-no-test': 'There is no reading of this pot mix. Test it before you change anything.',
   'plan.pot-water':
-    'The water adds about {load} of lime for each cubic metre of mix in a year. That is why the pH climbs. Change the water first: rain water, or mix it half and half.',
+    'The water adds about {load} of lime to the mix in a year. That is why the pH climbs. Change the water first: rain water, or mix it half and half.',
   'plan.pot-lower-little': 'Keep sulfur in pots very small. More than this has overshot in trials.',
   'plan.pot-compost-lime': 'Compost in the mix raises the pH by itself. Add no lime before a test.',
   'plan.caution-pot-water': 'The water is harder than pots of this size like ({alkalinity}). The pH will climb again.',

@@ -29,7 +29,7 @@ export interface Ensemble {
   readonly inside: readonly number[];
   readonly insideBy: readonly number[];
   readonly overshoot?: { readonly above: number; readonly below: number };
-  /** pH of every member, `[step * count + member]`, process noise included. */
+  /** pH of every member, `[step * count + member]`, without the random walk of the model's own noise. */
   readonly ph: Float32Array;
   readonly evaluated: number;
 }
@@ -80,14 +80,16 @@ export function ensemble(input: EnsembleInput): Ensemble {
   const above = new Uint8Array(count);
   const below = new Uint8Array(count);
   for (let t = 0; t <= steps; t++) {
-    if (t > 0 && (t - 1) % every === 0) for (let m = 0; m < count; m++) slope[m] = (knotSd * random.normal()) / every;
+    const since = t === 0 ? 0 : ((t - 1) % every) + 1;
+    if (since === 1)
+      for (let m = 0; m < count; m++) {
+        walk[m] = (walk[m] as number) + (slope[m] as number) * (t === 1 ? 0 : every);
+        slope[m] = (knotSd * random.normal()) / every;
+      }
     let insideNow = 0;
     const row = t * count;
     for (let m = 0; m < count; m++) {
-      const off = (walk[m] as number) + (slope[m] as number);
-      walk[m] = off;
-      const at = (ph[row + m] as number) + off;
-      ph[row + m] = at;
+      const at = (ph[row + m] as number) + (walk[m] as number) + since * (slope[m] as number);
       const cell = cellOf(at);
       counts[cell] = (counts[cell] as number) + 1;
       const printed = cellOf(at + (testError[m] as number));
@@ -97,7 +99,7 @@ export function ensemble(input: EnsembleInput): Ensemble {
         been[m] = 1;
       }
       if (at > safeHigh) above[m] = 1;
-      else if (at < safeLow) below[m] = 1;
+      if (at < safeLow) below[m] = 1;
     }
     // The start itself is no overshoot.
     if (t === 0) {

@@ -7,8 +7,9 @@ export const CELLS = (HIGHEST - LOWEST) * PER_PH;
 
 /** Cell of a pH. Counting in cells gives quantiles of thousands of members without sorting them. */
 export function cellOf(ph: number): number {
-  const cell = ((ph - LOWEST) * PER_PH) | 0;
-  return cell < 0 ? 0 : cell >= CELLS ? CELLS - 1 : cell;
+  const cell = (ph * PER_PH - LOWEST * PER_PH) | 0;
+  // Below 0 reads as a huge unsigned number, so one comparison finds both ends.
+  return cell >>> 0 < CELLS ? cell : ph < LOWEST ? 0 : CELLS - 1;
 }
 
 /**

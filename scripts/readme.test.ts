@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -38,10 +38,31 @@ beforeAll(() => {
 
 afterAll(() => rmSync(house, { recursive: true, force: true }));
 
-const run = (command: string) => {
+interface Ran {
+  readonly status: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** Runs a command in the clone. One that says where it listens has started well: it is asked to stop, and ends with 0. */
+function run(command: string): Promise<Ran> {
   const { npm_config_local_prefix: _, INIT_CWD: __, ...env } = process.env;
-  return spawnSync(command, { cwd: clone, shell: true, encoding: 'utf8', env: { ...env, NO_COLOR: '1' } });
-};
+  // A group of its own, so that the signal reaches what npm started.
+  const child = spawn(command, { cwd: clone, shell: true, detached: true, env: { ...env, NO_COLOR: '1', PORT: '0' } });
+  let [stdout, stderr, asked] = ['', '', false];
+  child.stdout.on('data', (piece) => {
+    stdout += piece;
+    if (asked || child.pid === undefined || !/ is at https?:\/\//.test(stdout)) return;
+    asked = true;
+    process.kill(-child.pid, 'SIGINT');
+  });
+  child.stderr.on('data', (piece) => {
+    stderr += piece;
+  });
+  return new Promise((done) => {
+    child.on('close', (status) => done({ status: asked ? 0 : status, stdout, stderr }));
+  });
+}
 
 describe('the README', () => {
   it('names the two commands, and shows output under an example', () => {
@@ -51,12 +72,12 @@ describe('the README', () => {
     expect(examples.some((example) => example.output)).toBe(true);
   });
 
-  it('gives commands that work in a fresh clone, in its order, and print what it shows', () => {
+  it('gives commands that work in a fresh clone, in its order, and print what it shows', async () => {
     expect(existsSync(join(clone, 'node_modules'))).toBe(false);
     for (const { commands, output } of examples) {
       let printed = '';
       for (const command of commands.filter((each) => !notHere.has(each) && !/^(git clone|cd) /.test(each))) {
-        const { stdout, stderr, status } = run(command);
+        const { stdout, stderr, status } = await run(command);
         expect([command, status], stderr + stdout).toEqual([command, statusOf(command)]);
         printed += stdout;
       }

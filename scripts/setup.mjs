@@ -37,7 +37,7 @@ export function setup() {
   if (installedAsLocked()) return;
   console.log('Installing what Sorrel is built with (once)...');
   if (npm('ci', '--prefer-offline', '--no-audit', '--no-fund', '--loglevel=error') !== 0) {
-    console.error('The installation failed. The first one needs a connection to the npm registry.');
+    console.error('The installation failed; npm says why above. The first one needs a connection to the npm registry.');
     process.exit(1);
   }
 }

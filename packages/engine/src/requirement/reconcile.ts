@@ -8,6 +8,7 @@ import type { BufferCurve, Layer, Medium, PhEstimate, Texture } from '../soil/so
 import type { Fraction, Ph } from '../units/si.ts';
 import { whatToAsk } from './ask.ts';
 import { type Combined, combine } from './combine.ts';
+import { limyReason } from './lower/limy.ts';
 import type { MethodInput, Reading, RequirementMethod } from './method.ts';
 import {
   acidityMethods,
@@ -48,6 +49,9 @@ export interface ReconcileInput {
   /** Readings from elsewhere, such as the bed's own answer to an earlier dose. */
   readonly readings?: readonly Reading[];
 }
+
+const SULFUR_TABLES = 'published sulfur tables';
+const withoutTables = lowerMethods.filter(({ kind }) => kind !== 'texture');
 
 type Outside = { readonly method: string; readonly reason: Message };
 
@@ -171,7 +175,12 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
   const matter = speaks(voices, 'texture and organic matter');
   for (const method of textureMethods)
     if (!matter || (method.regions.length > 0 && serves(method, place))) hear(method, place, -1, voices, outside);
-  if (lowering) hearAll(lowerMethods, place, -1, voices, outside);
+  if (lowering) {
+    // One reason for all the tables made for soil without free lime, rather than the same one a dozen times.
+    const limy = limyReason(place, SULFUR_TABLES);
+    hearAll(limy === undefined ? lowerMethods : withoutTables, place, -1, voices, outside);
+    if (limy !== undefined && input.texture !== undefined) outside.push({ method: 'lower-tables', reason: limy });
+  }
 
   const { used, beside } = settle(voices);
   if (recorder) for (const reading of used) explain(reading, heard, recorder);

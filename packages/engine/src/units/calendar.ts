@@ -6,10 +6,11 @@ const DAY = 86_400_000;
 const shape = /^(\d{4})-(\d{2})-(\d{2})$/;
 const daysKnown = new Map<string, number>();
 const monthsKnown = new Map<string, IsoDate>();
+const datesKnown = new Map<number, IsoDate>();
 // Plans ask for the same few dates over and over; a workshop of gardens must not grow the store without end.
 const mostKnown = 4096;
 
-function remember<V>(store: Map<string, V>, key: string, value: V): V {
+function remember<K, V>(store: Map<K, V>, key: K, value: V): V {
   if (store.size >= mostKnown) store.clear();
   store.set(key, value);
   return value;
@@ -41,9 +42,11 @@ export function dayNumber(date: IsoDate): number {
 
 /** The date so many days after 1970-01-01. @throws RangeError when it is outside the years 0100 to 9999 */
 export function dateOfDay(day: number): IsoDate {
+  const known = datesKnown.get(day);
+  if (known !== undefined) return known;
   const date = Number.isInteger(day) && Math.abs(day) < 3e6 ? new Date(day * DAY).toISOString().slice(0, 10) : '';
   if (!shape.test(date)) throw new RangeError(`Day ${day} is outside the calendar`);
-  return date;
+  return remember(datesKnown, day, date);
 }
 
 /** The date so many days later, or earlier when negative. @throws RangeError for no date or a part of a day */

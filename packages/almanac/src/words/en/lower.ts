@@ -2,7 +2,7 @@
 export const lower = {
   'lower.carbonate-test-first':
     'Above pH {limit} the texture of a soil says nothing about the sulfur it takes. Test it for free lime first.',
-  'lower.free-lime': 'This soil holds free lime. The {table} is for soil without it.',
+  'lower.free-lime': 'This soil holds free lime. This is only for soil without it: {table}.',
   'lower.no-column': 'The {table} has no column for {texture}.',
   'lower.above-table': 'The {table} ends at pH {highest}.',
   'lower.below-table': 'The {table} does not go below pH {lowest}.',

@@ -7,6 +7,7 @@ import { materials } from './materials.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { requirement } from './requirement.ts';
+import { sampling } from './sampling.ts';
 import { soil } from './soil.ts';
 import { store } from './store.ts';
 import { units } from './units.ts';
@@ -25,6 +26,7 @@ export const en = {
   ...learning,
   ...print,
   ...store,
+  ...sampling,
 } as const;
 
 export type MessageCode = keyof typeof en;

@@ -1,0 +1,5 @@
+export * from './core-spread.ts';
+export * from './cores.ts';
+export * from './meter-shown.ts';
+export * from './share-sample.ts';
+export * from './when-to-sample.ts';

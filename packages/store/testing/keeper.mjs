@@ -8,6 +8,8 @@ const identity = uid === undefined ? {} : { uid, gid };
 let server;
 let log = '';
 let ending = false;
+let tries = 0;
+const readyLine = 'ready to accept connections';
 
 const tell = (line) => {
   try {
@@ -22,14 +24,25 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => u
 function start() {
   server = spawn(program, given, { ...identity, cwd: folder, env, stdio: ['ignore', 'ignore', 'pipe'] });
   const mine = server;
+  let said = '';
+  let ready = false;
   mine.stderr.setEncoding('utf8');
   mine.stderr.on('data', (text) => {
     log = (log + text).slice(-4000);
-    if (text.includes('ready to accept connections')) tell('ready');
+    said = (said + text).slice(-4000);
+    if (!ready && said.includes(readyLine)) {
+      ready = true;
+      tell('ready');
+    }
   });
   mine.on('error', (error) => tell(`failed ${JSON.stringify(String(error))}`));
   mine.on('exit', () => {
     if (server === mine) server = undefined;
+    // After a kill, the last of the old processes may take a moment to be gone.
+    if (!ending && /pre-existing shared memory|lock file .* already exists/.test(said) && tries-- > 0) {
+      setTimeout(() => ending || start(), 100);
+      return;
+    }
     tell(`exited ${JSON.stringify(log)}`);
     if (ending) leave();
   });
@@ -84,8 +97,10 @@ process.stdin.on('data', (text) => {
   const lines = buffered.split('\n');
   buffered = lines.pop() ?? '';
   for (const line of lines)
-    if (line === 'start') start();
-    else if (line === 'kill') killHard();
+    if (line === 'start') {
+      tries = 100;
+      start();
+    } else if (line === 'kill') killHard();
     else if (line === 'end') end();
 });
 process.stdin.on('end', end);

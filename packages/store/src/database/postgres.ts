@@ -27,6 +27,8 @@ export function openPostgres(url: string): Database {
   });
   // A connection that breaks while idle is replaced on next use; without a listener it would end the process.
   pool.on('error', () => undefined);
+  // So does one that breaks while it is in use: who uses it hears of it by its own query.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   const where = shownAddress(url);
   return {

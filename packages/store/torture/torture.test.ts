@@ -1,0 +1,71 @@
+import { rmSync } from 'node:fs';
+import { setTimeout } from 'node:timers/promises';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { value } from '../contract/kit.ts';
+import { openSqlite } from '../src/database/sqlite.ts';
+import { openStore } from '../src/index.ts';
+import { inspect } from './inspect.ts';
+import { torture } from './rounds.ts';
+import { makeTargets, type Targets } from './targets.ts';
+import { buildWriter, startWriter } from './victim.ts';
+import { entryOf } from './work.ts';
+
+// The short version of `npm run torture`.
+describe('killed in the middle of the work', () => {
+  let bench: Targets;
+  beforeAll(async () => {
+    await buildWriter();
+    bench = await makeTargets();
+  });
+  afterAll(() => bench.stop());
+
+  it.each([
+    ['SQLite, writer killed', 8],
+    ['PostgreSQL, writer killed', 4],
+    ['PostgreSQL, server killed', 4],
+  ])('%s: loses nothing that was acknowledged', async (name, times) => {
+    const target = bench.targets.find((each) => each.name === name);
+    if (target === undefined) throw new RangeError(name);
+    const outcome = await torture(target, times, 7);
+    expect(outcome.faults).toEqual([]);
+    expect(outcome.acknowledged).toBeGreaterThan(0);
+  });
+
+  it('loses nothing when the disk takes no more', async () => {
+    const where = (await bench.targets[0]?.place()) ?? '';
+    const said = await startWriter(where, 6, 0, 300).gone;
+    expect(['store.write-failed', 'store.disk-full']).toContain(said.lost);
+    expect(said.entries.length).toBeGreaterThan(10);
+    expect((await inspect(where, 6, said.entries, said.photos)).faults).toEqual([]);
+  });
+
+  it('takes several programs that open, upgrade and write one file at once', async () => {
+    const where = (await bench.targets[0]?.place()) ?? '';
+    const seeds = [11, 12, 13];
+    const writers = seeds.map((seed) => startWriter(where, seed, 0));
+    await Promise.all(writers.map((each) => each.firstWord));
+    await setTimeout(100);
+    for (const each of writers) each.kill();
+    for (const [index, each] of writers.entries()) {
+      const said = await each.gone;
+      expect(said.lost).toBeUndefined();
+      expect(said.entries.length).toBeGreaterThan(0);
+      expect((await inspect(where, seeds[index] ?? 0, said.entries, said.photos)).faults).toEqual([]);
+    }
+  });
+
+  it('would notice an entry that was lost, changed or stored in part', async () => {
+    const where = (await bench.targets[0]?.place()) ?? '';
+    const store = value(await openStore(where));
+    value(await store.append([0, 1, 2].map((number) => entryOf(5, number))));
+    await store.close();
+    expect((await inspect(where, 5, [0, 1, 2, 3], [])).faults).toContain('entry 3 was acknowledged and is missing');
+    expect((await inspect(where, 5, [0], [])).faults.join()).toMatch(/of a part of|stored twice/);
+    expect((await inspect(where, 5, [0], ['0'.repeat(64)])).faults.join()).toContain('photo');
+    const raw = openSqlite(where);
+    raw.raw.exec(`drop trigger entry_no_update; update entry set body = replace(body, 'Bed 1', 'Bed 9')`);
+    await raw.close();
+    expect((await inspect(where, 5, [0, 1], [])).faults).toContain('entry 1 was acknowledged and is changed');
+    rmSync(where, { force: true });
+  });
+});

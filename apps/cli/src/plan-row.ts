@@ -35,7 +35,12 @@ const units = {
 } as const;
 
 const round = (value: number, parts: number): number => Math.round(value * parts) / parts;
-const significant = (value: number): number => Number(value.toPrecision(3));
+/** To three significant figures. */
+function significant(value: number): number {
+  if (value === 0 || !Number.isFinite(value)) return value;
+  const scale = 10 ** (2 - Math.floor(Math.log10(Math.abs(value))));
+  return scale >= 1 ? Math.round(value * scale) / scale : Math.round(value * scale) * Math.round(1 / scale);
+}
 
 /** One place's plan as a row: figures as plain numbers, each unit beside its figure. */
 export function planRow(line: number, place: Place, plan: Recommendation, system: UnitSystem): PlanRow {

@@ -52,6 +52,8 @@ export interface ReconcileInput {
 
 const SULFUR_TABLES = 'published sulfur tables';
 const withoutTables = lowerMethods.filter(({ kind }) => kind !== 'texture');
+const sulfurTables = lowerMethods.filter(({ kind }) => kind === 'texture');
+const NO_METHODS: readonly RequirementMethod[] = [];
 
 type Outside = { readonly method: string; readonly reason: Message };
 
@@ -175,18 +177,58 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
   const matter = speaks(voices, 'texture and organic matter');
   for (const method of textureMethods)
     if (!matter || (method.regions.length > 0 && serves(method, place))) hear(method, place, -1, voices, outside);
+  let silent: readonly RequirementMethod[] = NO_METHODS;
   if (lowering) {
+    hearAll(withoutTables, place, -1, voices, outside);
     // One reason for all the tables made for soil without free lime, rather than the same one a dozen times.
     const limy = limyReason(place, SULFUR_TABLES);
-    hearAll(limy === undefined ? lowerMethods : withoutTables, place, -1, voices, outside);
-    if (limy !== undefined && input.texture !== undefined) outside.push({ method: 'lower-tables', reason: limy });
+    if (limy !== undefined) {
+      if (input.texture !== undefined) outside.push({ method: 'lower-tables', reason: limy });
+    } else if (matter) silent = sulfurTables;
+    else hearAll(sulfurTables, place, -1, voices, outside);
   }
 
   const { used, beside } = settle(voices);
   if (recorder) for (const reading of used) explain(reading, heard, recorder);
   const combined = used.length === 0 ? undefined : combine(used, recorder);
   const ask = whatToAsk(place, used, combined?.disagree ?? false, unusable);
-  return combined === undefined
-    ? { used, beside, outside, disagree: false, ask }
-    : { curve: curveOf(input, combined), used, beside, outside, disagree: combined.disagree, ask };
+  const found = {
+    used,
+    disagree: combined?.disagree ?? false,
+    ask,
+    ...(combined === undefined ? {} : { curve: curveOf(input, combined) }),
+  };
+  return silent.length === 0 ? { ...found, beside, outside } : withSilent(found, beside, outside, silent, place);
+}
+
+/** Adds what cannot speak anyway only when somebody wants to see it: a dozen tables cost more than the whole answer. */
+function withSilent(
+  found: Omit<Reconciled, 'beside' | 'outside'>,
+  beside: readonly Reading[],
+  outside: readonly Outside[],
+  silent: readonly RequirementMethod[],
+  place: MethodInput,
+): Reconciled {
+  let heard: { readonly beside: readonly Reading[]; readonly outside: readonly Outside[] } | undefined;
+  const hearThem = () => {
+    if (heard !== undefined) return heard;
+    const more: Reading[] = [];
+    const out: Outside[] = [...outside];
+    for (const method of silent) {
+      const outcome = method.read(place);
+      if (outcome.state === 'reading') more.push(outcome.reading);
+      else if (outcome.state === 'outside') out.push({ method: method.id, reason: outcome.reason });
+    }
+    heard = { beside: [...beside, ...more], outside: out };
+    return heard;
+  };
+  return {
+    ...found,
+    get beside() {
+      return hearThem().beside;
+    },
+    get outside() {
+      return hearThem().outside;
+    },
+  };
 }

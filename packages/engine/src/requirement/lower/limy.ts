@@ -1,6 +1,7 @@
 import { acidificationParameter } from '@sorrel/almanac/acidification-parameters';
 import type { Message } from '../../derivation/message.ts';
 import { carbonateOf } from '../../evidence/carbonate.ts';
+import type { SoilTest } from '../../evidence/soil-test.ts';
 import { TEST_FOR_LIME_FROM } from '../../soil/free-lime.ts';
 import type { MethodInput } from '../method.ts';
 
@@ -9,6 +10,18 @@ const WORKABLE = acidificationParameter('workable carbonate').value / 100;
 
 /** What is known of free lime, as far as a rate for lime-free soil is concerned. */
 export function limeKnown({ test }: Pick<MethodInput, 'test'>): 'none' | 'some' | 'unknown' {
+  let answer = answers.get(test);
+  if (answer === undefined) {
+    answer = lookedAt(test);
+    answers.set(test, answer);
+  }
+  return answer;
+}
+
+/** A dozen tables ask it of the same test. */
+const answers = new WeakMap<SoilTest, 'none' | 'some' | 'unknown'>();
+
+function lookedAt(test: SoilTest): 'none' | 'some' | 'unknown' {
   if (test.carbonate === undefined && test.acidFizz === undefined && test.vinegarFizz === undefined) return 'unknown';
   const { how, fraction } = carbonateOf([test]);
   if (how === 'not tested') return 'unknown';

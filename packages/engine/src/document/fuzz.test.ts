@@ -5,7 +5,7 @@ import { recommend } from '../plan/recommend.ts';
 import { readGarden } from './read-garden.ts';
 import { rowReader } from './row.ts';
 import { columns, rowColumns } from './row-columns.ts';
-import { bufferKinds, phMethods, textures } from './word-lists.ts';
+import { bufferKinds, cropWords, phMethods, textures } from './word-lists.ts';
 
 const today = '2026-11-01';
 
@@ -74,6 +74,7 @@ function entry(
 const one = fc.constantFrom;
 const figure = (min: number, max: number) =>
   fc.double({ min, max, noNaN: true }).map((each) => Number(each.toFixed(2)));
+const months = <T>(value: T): T[] => Array.from({ length: 12 }, () => value);
 const soilTest = entry(
   {
     date: one('2026-09-14', '2025-03-01'),
@@ -111,6 +112,16 @@ const growing = entry(
     }),
     target: fc.constant({ low: 6, high: 7 }),
     water: fc.constant({ alkalinity: '200 mg/L CaCO3', perYear: '400 mm' }),
+    feeds: fc.array(one({ form: 'urea', nitrogen: '10 g/m2' }, { material: 'ammonium sulfate', amount: '5 lb' }), {
+      maxLength: 2,
+    }),
+    harvest: fc.array(entry({ of: one(...cropWords), weight: one('3 kg/m2', '80 lb') }, 'of', 'weight'), {
+      maxLength: 2,
+    }),
+    compost: fc.array(
+      entry({ material: one('compost', 'chicken manure', 'gypsum'), amount: one('1 in', '30 L', '2 kg') }),
+      { maxLength: 2 },
+    ),
     tests: fc.array(soilTest, { maxLength: 3 }),
     applications: fc.array(one({ date: '2026-03-01', material: 'calcitic-limestone', amount: '5 lb' }), {
       maxLength: 2,
@@ -124,6 +135,10 @@ const garden = entry(
     garden: fc.constant('g'),
     units: one('metric', 'us'),
     climate: one('maritime', 'Mediterranean'),
+    hemisphere: one('north', 'south'),
+    latitude: one(46, -33, 0),
+    rain: one(months('80 mm'), months('0 in'), months('3 m')),
+    airTemperature: one(months(9), months(-20)),
     overshootChance: one(0.01, 0.05, 0.5),
     places: fc.array(growing, { minLength: 1, maxLength: 3 }),
     materials: fc.array(

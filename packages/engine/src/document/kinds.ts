@@ -15,6 +15,13 @@ export const mass = measured('A weight.', '40 lb', '25 kg');
 export const share = measured('A share of the whole.', '4.2 %', '42 g/kg');
 export const density = measured('A density.', '1.2 g/cm3', '75 lb/ft3');
 export const spread = measured('A weight for the whole place, or a weight for an area.', '5 lb', '250 g/m2');
+export const dressing = measured(
+  'A weight or a volume for the whole place, a weight for an area, or how deep it is spread.',
+  '20 kg',
+  '60 L',
+  '2 kg/m2',
+  '1 cm',
+);
 export const rate = measured('A weight for an area.', '50 lb/1000 ft2', '2.5 t/ha');
 export const alkalinity = measured('Alkalinity of water.', '150 mg/L CaCO3', '3 meq/L');
 export const conductivity = measured('Electrical conductivity.', '0.4 dS/m');

@@ -31,5 +31,10 @@ export function readApplication(
   const product = productNamed(material, garden.products, garden.finenessSystem, [...at, 'material'], report);
   if (given === undefined || product === undefined) return undefined;
   const perArea = given.dimension === 'mass' ? given.value / place.area : given.value;
+  if (perArea > limits.massPerArea.most) {
+    const where = { place: report.place, field: pathText([...at, 'amount']) };
+    report.problems.push(problem('document.too-large', where, amount, { high: limits.massPerArea.mostText }));
+    return undefined;
+  }
   return { date, material: product.material, currency: perArea * product.currency * product.efficiency };
 }

@@ -11,6 +11,7 @@ import { readPlant } from './read-plant.ts';
 import { extentOf } from './read-size.ts';
 import { readGround } from './read-soil.ts';
 import { readTest } from './read-test.ts';
+import { readYearly, yearlyLists } from './read-yearly.ts';
 import { problem, sentence } from './report.ts';
 import { place as placeSchema } from './schema.ts';
 import { usualDepth } from './usual-depth.ts';
@@ -27,8 +28,16 @@ export interface PlaceDefaults {
   readonly finenessSystem: string;
 }
 
-const { tests: _tests, plants: _plants, applications: _applications, ...ownShape } = placeSchema.shape;
-const lists = new Set(['tests', 'plants', 'applications']);
+const lists: ReadonlySet<string> = new Set(['tests', 'plants', 'applications', ...yearlyLists]);
+const {
+  tests: _tests,
+  plants: _plants,
+  applications: _applications,
+  feeds: _feeds,
+  harvest: _harvest,
+  compost: _compost,
+  ...ownShape
+} = placeSchema.shape;
 /** Fields a dose does not rest on: a place is still planned without them. */
 const SPARE = new Set(['note', 'nearOpenWater', 'childrenOrPets', 'certifiedOrganic', 'water']);
 
@@ -154,6 +163,8 @@ export function readPlace(
     if (application === undefined) skipped.push(sentence('document.application-left-out', { place: name }));
     return application ?? [];
   });
+  const yearly = readYearly(given, at, place, defaults, report, choices, skipped);
+  if (Object.keys(yearly).length > 0) place.yearly = yearly;
   return place;
 }
 

@@ -5,6 +5,7 @@ import { nearest } from '../units/nearest.ts';
 import type { IsoDate } from '../units/si.ts';
 import type { Choices } from './choices.ts';
 import type { Report } from './fields.ts';
+import { readWeather, turned, type WeatherEntry } from './read-weather.ts';
 import { problem, sentence } from './report.ts';
 
 /** Chance of passing the safe end that a first application may carry when nobody says (SORREL). */
@@ -12,12 +13,11 @@ export const USUAL_OVERSHOOT_CHANCE = 0.05;
 /** Fineness system taken when nobody says (SORREL). */
 export const USUAL_FINENESS_SYSTEM = 'OH';
 
-export interface SettingsEntry {
+export interface SettingsEntry extends WeatherEntry {
   readonly asOf?: string;
   readonly region?: string;
   readonly hemisphere?: 'north' | 'south';
   readonly climate?: string;
-  readonly soilTemperature?: readonly number[];
   readonly overshootChance?: number;
   readonly finenessSystem?: string;
 }
@@ -39,19 +39,29 @@ export function readSettings(
     );
     skipped.push(sentence('document.field-left-out', { field: 'climate' }));
   }
-  const soilTemperature = entry.soilTemperature ?? climate?.soil;
+  const stated = entry.hemisphere ?? sideOf(entry.latitude) ?? climate?.hemisphere;
+  if (stated === undefined) choices.add('hemisphere', 'document.choice-hemisphere');
+  const hemisphere = stated ?? 'north';
+  const typical = climate?.hemisphere === hemisphere ? climate.soil : climate?.soil && turned(climate.soil);
+  const soilTemperature = entry.soilTemperature ?? typical;
   if (soilTemperature === undefined) choices.add('climate', 'document.choice-climate');
-  const hemisphere = entry.hemisphere ?? climate?.hemisphere;
-  if (hemisphere === undefined) choices.add('hemisphere', 'document.choice-hemisphere');
+  if (climate === undefined && (entry.airTemperature === undefined || entry.rain === undefined))
+    choices.add('climate', 'document.choice-weather');
+  const weather = readWeather(entry, climate, hemisphere, report, skipped);
   return {
     today: entry.asOf ?? today,
     overshootChance: entry.overshootChance ?? USUAL_OVERSHOOT_CHANCE,
-    hemisphere: hemisphere ?? 'north',
+    hemisphere,
     finenessSystem: finenessOf(entry.finenessSystem, report, choices, skipped),
     ...(entry.region === undefined ? {} : { region: entry.region }),
     ...(soilTemperature === undefined ? {} : { soilTemperature }),
+    ...(weather === undefined ? {} : { weather }),
   };
 }
+
+/** Half of the world a latitude lies in. */
+const sideOf = (latitude: number | undefined): 'north' | 'south' | undefined =>
+  latitude === undefined || latitude === 0 ? undefined : latitude > 0 ? 'north' : 'south';
 
 function finenessOf(typed: string | undefined, report: Report, choices: Choices, skipped: string[]): string {
   if (typed !== undefined) {

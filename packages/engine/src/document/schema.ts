@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import * as kind from './kinds.ts';
-import { bufferKinds, phMethods, textures } from './word-lists.ts';
+import { bufferKinds, cropWords, nitrogenWords, phMethods, textures } from './word-lists.ts';
 
 /**
  * The garden document: one schema, from which come its check, its types and its published JSON Schema
@@ -83,6 +83,29 @@ export const application = z.strictObject({
   note: z.string().optional(),
 });
 
+export const feed = z
+  .strictObject({
+    material: kind.name.optional(),
+    form: z.enum(nitrogenWords).optional(),
+    nitrogen: kind.spread.optional(),
+    amount: kind.spread.optional(),
+  })
+  .meta({
+    description:
+      'Fertilizer given in a year: its name or the form of its nitrogen, and the weight of the nitrogen or of the fertilizer.',
+  });
+
+export const crop = z
+  .strictObject({ of: z.enum(cropWords), weight: kind.spread, returned: kind.yesNo.optional() })
+  .meta({
+    description:
+      'What is carried away in a year, weighed as harvested. Returned: the waste comes back to this place as compost.',
+  });
+
+export const compost = z
+  .strictObject({ material: kind.name, amount: kind.dressing })
+  .meta({ description: 'Compost or manure given in a year.' });
+
 export const place = z.strictObject({
   name: kind.name,
   kind: z.enum(['bed', 'plot', 'container']).optional(),
@@ -96,6 +119,9 @@ export const place = z.strictObject({
   plants: z.array(z.union([kind.name, ownRange])).optional(),
   target: z.strictObject({ low: kind.ph, high: kind.ph, aim: kind.ph.optional() }).optional(),
   water: z.strictObject({ alkalinity: kind.alkalinity, perYear: kind.waterDepth.optional() }).optional(),
+  feeds: z.array(feed).optional(),
+  harvest: z.array(crop).optional(),
+  compost: z.array(compost).optional(),
   nearOpenWater: kind.yesNo.optional(),
   childrenOrPets: kind.yesNo.optional(),
   certifiedOrganic: kind.yesNo.optional(),
@@ -140,6 +166,17 @@ export const gardenDocument = z
       .length(12)
       .optional()
       .meta({ description: 'Mean soil temperature at 10 cm, January to December, degrees Celsius.' }),
+    airTemperature: z
+      .array(z.number().min(-60).max(60))
+      .length(12)
+      .optional()
+      .meta({ description: 'Mean air temperature, January to December, degrees Celsius.' }),
+    rain: z
+      .array(kind.waterDepth)
+      .length(12)
+      .optional()
+      .meta({ description: 'Rain of each month, January to December.' }),
+    latitude: z.number().min(-90).max(90).optional().meta({ description: 'Degrees; below zero in the south.' }),
     overshootChance: z.number().gt(0).max(0.5).optional(),
     finenessSystem: kind.name.optional(),
     money: z.string().trim().min(1).max(8).optional(),

@@ -39,3 +39,16 @@ export const textures = [
   'silty clay',
   'clay',
 ] as const;
+
+/** Forms of fertilizer nitrogen, as the almanac's `nitrogen-forms` and plain words name them. */
+export const nitrogenWords = ['ammonium', 'urea', 'organic', 'ammonium nitrate', 'nitrate', 'map', 'dap'] as const;
+
+/** Crops whose base content the almanac knows; the first two weighed fresh, the rest dry. */
+export const cropWords = [
+  'leafy vegetables',
+  'root and fruit vegetables',
+  'grass hay',
+  'clover hay',
+  'lucerne hay',
+  'wheat grain',
+] as const;

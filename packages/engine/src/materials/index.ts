@@ -4,6 +4,7 @@ export * from './caco3.ts';
 export * from './cautions.ts';
 export * from './currency.ts';
 export * from './excess-base.ts';
+export * from './fertilizer-charge.ts';
 export * from './fineness/index.ts';
 export * from './formula.ts';
 export * from './label.ts';

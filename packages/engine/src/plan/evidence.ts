@@ -3,6 +3,7 @@ import { carbonateOf } from '../evidence/carbonate.ts';
 import { type PresentPh, presentPh } from '../evidence/present-ph.ts';
 import type { SoilTest } from '../evidence/soil-test.ts';
 import { bedRecord } from '../learning/bed-record.ts';
+import { checkRecord } from '../learning/check.ts';
 import { learn } from '../learning/learn.ts';
 import type { Learned } from '../learning/types.ts';
 import { type ReconcileInput, reconcile } from '../requirement/reconcile.ts';
@@ -13,6 +14,7 @@ import type { Layer, Texture } from '../soil/soil.ts';
 import { textureOf } from '../soil/texture-of.ts';
 import { highestLead, newestLaboratory } from './around.ts';
 import type { Place, Settings } from './place.ts';
+import { standingLayer } from './pot-layer.ts';
 import type { Target } from './recommendation.ts';
 
 /** What is known of one place, before anything is decided. */
@@ -93,8 +95,12 @@ export function gather(
   // What the bed answered to earlier doses is read against everything else first, then counted with it.
   const before = reconcile(input);
   if (before.curve === undefined) return { ...found, reconciled: reconcile(input, recorder) };
-  const record = bedRecord(place, layer, before.curve, [], settings.weather, place.yearly);
-  const learned = learn(record, { today: settings.today, targetPh: target.aim }, recorder);
+  const standing = standingLayer(place, layer);
+  const record = bedRecord(place, standing, before.curve, [], settings.weather, place.yearly);
+  const options = { today: settings.today, targetPh: target.aim };
+  // A record that no model can follow teaches nothing; the plan rests on the rest.
+  if (checkRecord(record, options).length > 0) return { ...found, reconciled: reconcile(input, recorder) };
+  const learned = learn(record, options, recorder);
   if (learned.reading !== undefined) input.readings = [learned.reading];
   return { ...found, learned, reconciled: reconcile(input, recorder) };
 }

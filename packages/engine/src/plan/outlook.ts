@@ -1,4 +1,5 @@
 import type { Recorder } from '../derivation/derivation.ts';
+import { checkForecast } from '../forecast/check.ts';
 import { forecast } from '../forecast/forecast.ts';
 import { SURFACE_MIX } from '../forecast/layers.ts';
 import { applicationOf } from '../forecast/reaction.ts';
@@ -8,6 +9,7 @@ import { addMonths } from '../units/calendar.ts';
 import type { Metre } from '../units/si.ts';
 import { type Evidence, gather } from './evidence.ts';
 import type { Place, Settings } from './place.ts';
+import { standingLayer } from './pot-layer.ts';
 import type { Application } from './recommendation.ts';
 import { targetOf } from './target.ts';
 
@@ -32,7 +34,7 @@ export const depthMixed = ({ situation, depth }: Place): Metre =>
 /** Applications of a plan as the forecast wants them; `share` says which of the later, conditional steps count. */
 export const planned = (place: Place, applications: readonly Application[]): ForecastApplication[] =>
   applications.map(({ product, perArea, perVolume, earliest }) =>
-    applicationOf(product, perArea ?? perVolume ?? 0, earliest, place.kind === 'container' ? 1 : depthMixed(place)),
+    applicationOf(product, perArea ?? (perVolume ?? 0) * place.depth, earliest, depthMixed(place)),
   );
 
 /**
@@ -47,7 +49,8 @@ export function outlookInput(
   options: OutlookOptions = {},
   evidence: Evidence = gather(place, targetOf(place), settings, undefined, true),
 ): ForecastInput | undefined {
-  const { present, layer, reconciled, learned } = evidence;
+  const { present, reconciled, learned } = evidence;
+  const layer = standingLayer(place, evidence.layer);
   const curve = reconciled?.curve;
   if (present === undefined || curve === undefined) return undefined;
   const target = targetOf(place);
@@ -78,7 +81,7 @@ export function outlookInput(
 /**
  * What the pH of a place will do with a plan, or with nothing done when no applications are given.
  *
- * @returns undefined when no pH is known or nothing tells how much the soil resists
+ * @returns undefined when no pH is known, nothing tells how much the soil resists, or a figure lies outside the model
  * @source `docs/model.md`
  */
 export function outlook(
@@ -89,5 +92,5 @@ export function outlook(
   recorder?: Recorder,
 ): Forecast | undefined {
   const input = outlookInput(place, settings, planned(place, applications), options);
-  return input === undefined ? undefined : forecast(input, recorder);
+  return input === undefined || checkForecast(input).length > 0 ? undefined : forecast(input, recorder);
 }

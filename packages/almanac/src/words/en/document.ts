@@ -67,6 +67,21 @@ export const document = {
   'document.unknown-fineness.fix': 'Choose one of: {known}.',
   'document.unknown-screen': '"{value}" is not the size of a screen.',
   'document.unknown-screen.fix': 'Write it as 60 mesh or 0.25 mm.',
+  'document.unknown-feed': '"{value}" is not a fertilizer in the almanac.',
+  'document.unknown-feed.fix':
+    'Did you mean {nearest}? Or give the form of its nitrogen (ammonium, urea, nitrate, organic) and how much nitrogen.',
+  'document.feed-no-nitrogen': '"{value}" holds no nitrogen, so as a feed it hardly moves the pH.',
+  'document.feed-no-nitrogen.fix':
+    'Leave it out here. If it is sulfur, lime or ash, write it under applications with its day and amount.',
+  'document.feed-is-compost': '"{value}" brings lime as well as nitrogen.',
+  'document.feed-is-compost.fix': 'Write it under compost, with how much you give in a year.',
+  'document.feed-twice': 'This feed gives both the nitrogen and the amount of fertilizer.',
+  'document.feed-twice.fix': 'Keep one of: nitrogen, amount.',
+  'document.not-compost': '"{value}" is neither compost nor manure.',
+  'document.not-compost.fix': 'Write it under applications, with its day and amount.',
+  'document.latitude-side':
+    'A latitude of {value} does not lie in the {half} of the world, where this garden is said to be.',
+  'document.latitude-side.fix': 'Write a latitude in the south below zero, or mend the half of the world.',
   'document.same-name': 'Two places are called "{value}".',
   'document.same-name.fix': 'Give each place a name of its own.',
   'document.no-size': 'A place is measured in one way only, and this one has {found}.',
@@ -76,6 +91,7 @@ export const document = {
     'The test of {date} at {place} was left out. The plan for this place rests on what is left, so read it with care.',
   'document.application-left-out':
     'A dressing at {place} was left out, so the plan does not know about it. Mend it before you spread anything.',
+  'document.yearly-left-out': 'An entry under {list} at {place} was left out, so the forecast does not know about it.',
   'document.plant-left-out': 'The plant {plant} at {place} was left out, so the target does not look after it.',
   'document.material-left-out': 'The material {material} was left out and is not used in any plan.',
   'document.field-left-out': '{field} was left out. The rest is used as it stands.',
@@ -93,6 +109,11 @@ export const document = {
   'document.choice-cce':
     'The laboratory does not say how pure its lime is, so its rate is taken as pure calcium carbonate.',
   'document.choice-climate': 'No climate was given, so the calendar leaves out the warmth of the soil.',
+  'document.choice-weather': 'No weather was given, so the forecast takes that of a maritime climate where it must.',
+  'document.choice-feed': 'The acid that {material} leaves is a figure from memory.',
+  'document.choice-harvest':
+    'Each year the harvest carries away about {base} of lime, by figures that are {basis} ({sources}).',
+  'document.choice-compost': 'Each year compost brings about {base} of lime, by figures that are {basis} ({sources}).',
   'document.choice-fineness': 'No fineness system was given, so {system} is used for lime.',
   'document.choice-hemisphere': 'No half of the world was given, so the north is taken.',
 } as const;

@@ -8,6 +8,7 @@ import { addEntries } from './routes/entries.ts';
 import { addGardens } from './routes/gardens.ts';
 import { addPhotos } from './routes/photos.ts';
 import { addPlan } from './routes/plan.ts';
+import { addPrint } from './routes/print.ts';
 import { addReference } from './routes/reference.ts';
 import { addSettings } from './routes/settings.ts';
 import { addWeb } from './routes/web.ts';
@@ -24,6 +25,7 @@ export function createApp(room: Room): Api {
   addSettings(api, room);
   addPlan(api, room);
   addPhotos(api, room);
+  addPrint(api, room);
   addReference(api);
   api.all('/api/*', refuseOther(api));
   addWeb(api, room);

@@ -12,7 +12,6 @@ try {
     demoFolder: beside('demo'),
     ...optionsFrom(process.env, process.cwd()),
   });
-  process.stdout.write(`${words.listening(server.address)}\n`);
   let asked = false;
   const stop = () => {
     // Asked twice, somebody does not want to wait for what is under way.
@@ -24,6 +23,7 @@ try {
     );
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, stop);
+  process.stdout.write(`${words.listening(server.address)}\n`);
 } catch (error) {
   process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
   process.exitCode = 1;

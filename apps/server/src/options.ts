@@ -17,6 +17,8 @@ export interface ServerOptions {
   readonly demoFolder?: string;
   /** Further names this server answers to, such as the one of a proxy before it. */
   readonly hosts?: readonly string[];
+  /** Address people reach this server at, such as `https://garden.example`: printed on labels. */
+  readonly publicAddress?: string;
   /** Least level logged: trace, debug, info, warn, error, fatal or silent. */
   readonly logLevel?: string;
 }
@@ -25,18 +27,19 @@ export const usualPort = 4655;
 export const portsTried = 20;
 
 /**
- * Options from the environment: HOST, PORT, DATABASE_URL, SORREL_DATA, SORREL_HOSTS, SORREL_LOG.
+ * Options from the environment: HOST, PORT, DATABASE_URL, SORREL_DATA, SORREL_HOSTS, SORREL_ADDRESS, SORREL_LOG.
  *
- * @throws RangeError with a sentence for the person, when PORT is none
+ * @throws RangeError with a sentence for the person, when PORT or SORREL_ADDRESS is none
  */
 export function optionsFrom(env: Readonly<Record<string, string | undefined>>, cwd: string): ServerOptions {
-  const { HOST, PORT, DATABASE_URL, SORREL_DATA, SORREL_HOSTS, SORREL_LOG } = env;
+  const { HOST, PORT, DATABASE_URL, SORREL_DATA, SORREL_HOSTS, SORREL_ADDRESS, SORREL_LOG } = env;
   return {
     ...(HOST ? { host: HOST } : {}),
     ...(PORT ? { port: portOf(PORT) } : {}),
     ...(DATABASE_URL ? { databaseUrl: DATABASE_URL } : {}),
     dataFolder: SORREL_DATA ? resolve(cwd, SORREL_DATA) : join(cwd, 'sorrel-data'),
     ...(SORREL_HOSTS ? { hosts: SORREL_HOSTS.split(',').map((name) => name.trim()) } : {}),
+    ...(SORREL_ADDRESS ? { publicAddress: addressOf(SORREL_ADDRESS) } : {}),
     ...(SORREL_LOG ? { logLevel: SORREL_LOG } : {}),
   };
 }
@@ -45,4 +48,10 @@ function portOf(text: string): number {
   const port = Number(text);
   if (!/^\d+$/.test(text) || port > 65_535) throw new RangeError(words.badPort(text));
   return port;
+}
+
+function addressOf(text: string): string {
+  const url = URL.canParse(text) ? new URL(text) : undefined;
+  if (url === undefined || !/^https?:$/.test(url.protocol)) throw new RangeError(words.badAddress(text));
+  return url.origin;
 }

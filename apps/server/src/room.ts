@@ -9,6 +9,8 @@ export interface Room {
   readonly webFiles: ReadonlyMap<string, Asset>;
   /** Key that calendar addresses are made with. */
   readonly secret: Uint8Array;
+  /** Address people reach this server at, for what is printed; the one asked for when undefined. */
+  readonly publicAddress: string | undefined;
   /** The clock: milliseconds since 1970. */
   readonly now: () => number;
   /** Whether the server is on its way out. */

@@ -48,8 +48,15 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
   try {
     if (options.demoFolder !== undefined) await seed(store, options.demoFolder);
     const webFiles = options.webFolder === undefined ? new Map() : readWebFiles(options.webFolder);
-    const room: Room = { store, log, webFiles, secret, now, stopping: () => stopping };
-    const server = createHttpServer(createApp(room).fetch, room, hostsFor(host, options.hosts ?? []));
+    const { publicAddress } = options;
+    const room: Room = { store, log, webFiles, secret, publicAddress, now, stopping: () => stopping };
+    // Who is reached at an address is also asked for by its name.
+    const named = publicAddress === undefined ? [] : [new URL(publicAddress).hostname];
+    const { server, underWay } = createHttpServer(
+      createApp(room).fetch,
+      room,
+      hostsFor(host, [...(options.hosts ?? []), ...named]),
+    );
     const port = await listen(server, host, options.port);
     if (!isLoopback(host)) log.warn(words.openToAll(host));
     const address = `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
@@ -60,7 +67,7 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
       port,
       stop() {
         stopping = true;
-        stopped ??= drain(server).then(async () => {
+        stopped ??= drain(server, underWay).then(async () => {
           await store.close();
           log.info('stopped');
           log.flush();

@@ -1,4 +1,4 @@
-import { createServer, type Server } from 'node:http';
+import { createServer, type Server, type ServerResponse } from 'node:http';
 import { getRequestListener } from '@hono/node-server';
 import type { Room } from '../room.ts';
 import { problemDetails, problemHeaders } from './problem-details.ts';
@@ -12,7 +12,8 @@ export function createHttpServer(
   answer: (request: Request) => Response | Promise<Response>,
   { log, stopping }: Pick<Room, 'log' | 'stopping'>,
   hosts: ReadonlySet<string>,
-): Server {
+): { readonly server: Server; readonly underWay: ReadonlySet<ServerResponse> } {
+  const underWay = new Set<ServerResponse>();
   const listener = getRequestListener(answer);
   const server = createServer(
     { maxHeaderSize: 16 * 1024, requestTimeout: 120_000, headersTimeout: 20_000 },
@@ -21,7 +22,11 @@ export function createHttpServer(
       // Whoever still gets an answer is told to connect anew for the next one.
       if (stopping()) res.setHeader('connection', 'close');
       const refused = whyRefused(req, hosts);
-      if (refused === undefined) return listener(req, res);
+      if (refused === undefined) {
+        underWay.add(res);
+        res.once('close', () => underWay.delete(res));
+        return listener(req, res);
+      }
       const details = problemDetails(...refused);
       log.warn({ method: req.method, status: details.status }, refused[0]);
       res.writeHead(details.status, problemHeaders).end(JSON.stringify(details));
@@ -31,5 +36,5 @@ export function createHttpServer(
     },
   );
   server.keepAliveTimeout = 10_000;
-  return server;
+  return { server, underWay };
 }

@@ -53,7 +53,9 @@ export const problemHeaders = {
 /** Writes a refusal. The kinds, their titles and statuses stand in `words.ts`. */
 export function refuse(kind: ProblemKind, detail: string, problems: readonly Problem[] = []): Response {
   const { status } = problemKinds[kind];
-  return new Response(JSON.stringify(problemDetails(kind, detail, problems)), { status, headers: problemHeaders });
+  // What was too large or of the wrong kind is not read to its end, so the connection is of no further use.
+  const headers = status === 413 || status === 415 ? { ...problemHeaders, connection: 'close' } : problemHeaders;
+  return new Response(JSON.stringify(problemDetails(kind, detail, problems)), { status, headers });
 }
 
 export function problemDetails(kind: ProblemKind, detail: string, problems: readonly Problem[] = []) {

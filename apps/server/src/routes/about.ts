@@ -3,7 +3,7 @@ import { gardenJsonSchema, planReportJsonSchema } from '@sorrel/engine/document'
 import { entry, gardenExportJsonSchema } from '@sorrel/store';
 import { type Api, json, serve } from '../http/api.ts';
 import { asset, serveAsset } from '../http/asset.ts';
-import { problemContent, refuse } from '../http/problem-details.ts';
+import { refuse } from '../http/problem-details.ts';
 import type { Room } from '../room.ts';
 import { problemKinds, words } from '../words.ts';
 
@@ -23,7 +23,6 @@ const health = createRoute({
         },
       },
     },
-    503: problemContent('The record cannot be reached, or the server is stopping'),
   },
 });
 
@@ -87,11 +86,33 @@ function describe(api: Api) {
     },
   });
   const schemas = (written.components?.schemas ?? {}) as Record<string, unknown>;
-  schemas.GardenDocument = inside('GardenDocument', gardenJsonSchema());
+  schemas.GardenDocument = inside('GardenDocument', withoutPlacesToo(gardenJsonSchema()));
   schemas.PlanReport = inside('PlanReport', planReportJsonSchema());
   schemas.GardenExport = inside('GardenExport', gardenExportJsonSchema());
   schemas.Entry = inside('Entry', z.toJSONSchema(entry, { target: 'draft-2020-12', io: 'input' }));
+  for (const path of Object.values(written.paths ?? {}))
+    for (const [method, operation] of Object.entries(path as Record<string, { responses: Record<string, unknown> }>))
+      operation.responses = { ...operation.responses, ...always, ...(method === 'get' ? {} : { 403: otherSite }) };
   return written;
+}
+
+const problem = (description: string) => ({
+  description,
+  content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/ProblemDetails' } } },
+});
+
+/** What any route may answer. */
+const always = {
+  421: problem('Asked under a name this server does not answer to'),
+  500: problem('A fault of the server'),
+  503: problem('The record cannot be reached, or the server is stopping'),
+};
+const otherSite = problem('Sent by a page of another site');
+
+/** A garden in the record may still be without a place; a document that is planned may not. */
+function withoutPlacesToo(schema: Record<string, unknown>): Record<string, unknown> {
+  const { places, ...properties } = schema.properties as Record<string, Record<string, unknown>>;
+  return { ...schema, properties: { ...properties, places: { ...places, minItems: 0 } } };
 }
 
 /** A whole JSON Schema as a component: pointers from its root now start at the component. */

@@ -28,7 +28,6 @@ const bodyRefusals = {
   413: problemContent('Too large'),
   415: problemContent('Not sent as JSON'),
   422: problemContent('An entry could not be used'),
-  503: problemContent('The record cannot be reached'),
 };
 
 const append = createRoute({
@@ -52,7 +51,11 @@ const read = createRoute({
   tags,
   summary: 'The record of a garden, or what is new in it',
   request: { params: gardenParam, query: since },
-  responses: { 200: { description: 'Entries in the order of arrival', content: jsonOf(entryPage) }, 404: noSuch },
+  responses: {
+    200: { description: 'Entries in the order of arrival', content: jsonOf(entryPage) },
+    404: noSuch,
+    422: problemContent('A number could not be used'),
+  },
 });
 
 const undo = createRoute({

@@ -10,6 +10,7 @@ import { createRendered, type Rendered } from '../rendered.ts';
 import { type Room, todayOf } from '../room.ts';
 import { garden, gardenLine, gardenList, imported, newGarden, place } from '../schemas/gardens.ts';
 import { by, documentRef, gardenParam, id, placeParam, receipt } from '../schemas/shared.ts';
+import { isInvented } from '../seed.ts';
 import { words } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
@@ -23,7 +24,7 @@ const list = createRoute({
   path: '/api/gardens',
   tags,
   summary: 'All gardens, by name',
-  responses: { 200: { description: 'The gardens', content: jsonOf(gardenList) }, 503: problemContent('No record') },
+  responses: { 200: { description: 'The gardens', content: jsonOf(gardenList) } },
 });
 
 const create = createRoute({
@@ -115,14 +116,19 @@ export function addGardens(api: Api, room: Room): void {
   const { store, now } = room;
   const rendered = createRendered(store);
 
-  serve(api, list, async () => json({ gardens: orRefuse(await store.gardens()) }));
+  serve(api, list, async () => {
+    const gardens = orRefuse(await store.gardens()).map((line) => ({ ...line, invented: isInvented(line.id) }));
+    return json({ gardens });
+  });
 
   serve(api, create, async (c) => {
     const sent = c.req.valid('json');
     const ids = sent.id === undefined ? [] : [sent.id];
     if (sent.id !== undefined && orRefuse(await store.version(sent.id)) > 0) return json(await lineOf(room, sent.id));
     // What the schema alone cannot see, such as a target upside down, is found before anything is stored.
-    const { problems } = readGarden(sent.document, { today: todayOf(room) });
+    const read = readGarden(sent.document, { today: todayOf(room) });
+    // A garden may start without a bed; they are added one by one.
+    const problems = read.problems.filter(({ code }) => code !== 'document.no-places');
     if (problems.length > 0) throw new Refusal('bad-entry', words.badRequest, problems);
     const entries = orRefuse(
       entriesFromDocument(sent.document, {
@@ -172,5 +178,5 @@ export function addGardens(api: Api, room: Room): void {
 async function lineOf({ store }: Room, garden: string) {
   const { document } = orRefuse(await store.assemble(garden));
   const version = orRefuse(await store.version(garden));
-  return { id: garden, name: document.garden, places: document.places.length, version };
+  return { id: garden, name: document.garden, places: document.places.length, version, invented: isInvented(garden) };
 }

@@ -37,13 +37,16 @@ const route = createRoute({
   },
 });
 
-/** A garden of the store, read and planned. */
+/** A garden of the store, read and planned; its places carry the ids they have in the record. */
 export async function planOf(room: Room, garden: string, asked: z.output<typeof planQuery>, explain: boolean) {
-  const { document } = orRefuse(await room.store.assemble(garden));
+  const { document, from } = orRefuse(await room.store.assemble(garden));
   const today = todayOf(room);
   const read = readGarden(document, { today, ...(asked.asOf === undefined ? {} : { asOf: asked.asOf }) });
-  const plan = planGarden(read.garden, { explain });
-  return { read, plan, units: asked.units ?? read.units ?? 'metric' };
+  // The reader numbers places as the document has them, from 1, and leaves out those it cannot use.
+  const ids = new Map(from.places.map(({ id }, index) => [`place-${index + 1}`, id]));
+  const places = read.garden.places.map((place) => ({ ...place, id: ids.get(place.id) ?? place.id }));
+  const known = { ...read, garden: { ...read.garden, places } };
+  return { read: known, plan: planGarden(known.garden, { explain }), units: asked.units ?? read.units ?? 'metric' };
 }
 
 /** The plan for scripts; the web app plans in the browser. */

@@ -1,7 +1,15 @@
 import { z } from '@hono/zod-openapi';
 import { by, documentRef, id, version } from './shared.ts';
 
-export const gardenLine = z.object({ id, name: z.string(), places: z.int().min(0), version }).openapi('GardenLine');
+export const gardenLine = z
+  .object({
+    id,
+    name: z.string(),
+    places: z.int().min(0),
+    version,
+    invented: z.boolean().openapi({ description: 'Put in for trying Sorrel out; nothing in it is real.' }),
+  })
+  .openapi('GardenLine');
 
 export const gardenList = z.object({ gardens: z.array(gardenLine) }).openapi('GardenList');
 

@@ -1,0 +1,188 @@
+import { createRoute, z } from '@hono/zod-openapi';
+import type { Place } from '@sorrel/engine/plan';
+import type { PrintOptions } from '@sorrel/print';
+import { type Api, json, serve } from '../http/api.ts';
+import { problemContent, Refusal } from '../http/problem-details.ts';
+import { orRefuse } from '../http/store-refusals.ts';
+import { type Room, todayOf } from '../room.ts';
+import { gardenParam, id } from '../schemas/shared.ts';
+import { calendarToken, isCalendarToken } from '../secret.ts';
+import { words } from '../words.ts';
+import { planOf, planQuery } from './plan.ts';
+
+const tags = ['print'];
+const query = planQuery.extend({ paper: z.enum(['a4', 'us-letter']).optional() });
+const yes = z.enum(['yes', 'no']).optional();
+const refusals = {
+  404: problemContent('No such garden or place'),
+  422: problemContent('The question has wrong entries'),
+};
+const file = (type: string, description: string) => ({
+  200: { description, content: { [type]: { schema: z.string().openapi({ format: 'binary' }) } } },
+  ...refusals,
+});
+
+const pages = createRoute({
+  method: 'get',
+  path: '/api/gardens/{garden}/print/work-sheet.pdf',
+  tags,
+  summary: 'The work sheet of a garden, to take outside',
+  request: { params: gardenParam, query },
+  responses: file('application/pdf', 'The work sheet'),
+});
+
+const papers = createRoute({
+  method: 'get',
+  path: '/api/gardens/{garden}/print/handouts.pdf',
+  tags,
+  summary: 'A handout for each place, or for one',
+  request: {
+    params: gardenParam,
+    query: query.extend({
+      place: id.optional().openapi({ description: 'Only this place.' }),
+      largePrint: yes,
+      everyStep: yes.openapi({ description: 'yes: with every step of the working.' }),
+      contact: z.string().max(200).optional().openapi({ description: 'Name and telephone of who hands it out.' }),
+    }),
+  },
+  responses: file('application/pdf', 'The handouts'),
+});
+
+const signs = createRoute({
+  method: 'get',
+  path: '/api/gardens/{garden}/print/labels.pdf',
+  tags,
+  summary: 'Labels for beds, with a QR code that leads to the place',
+  request: { params: gardenParam, query },
+  responses: file('application/pdf', 'The labels'),
+});
+
+const rows = createRoute({
+  method: 'get',
+  path: '/api/gardens/{garden}/print/{table}',
+  tags,
+  summary: 'The plan, or what to buy, as a table for a spreadsheet',
+  request: {
+    params: gardenParam.extend({
+      table: z.enum(['applications.csv', 'shopping.csv']).openapi({ param: { name: 'table', in: 'path' } }),
+    }),
+    query: planQuery,
+  },
+  responses: file('text/csv', 'The table (RFC 4180)'),
+});
+
+const feedAddress = createRoute({
+  method: 'get',
+  path: '/api/gardens/{garden}/calendar',
+  tags,
+  summary: 'Where the calendar of a garden is: an address that cannot be guessed, for a calendar program',
+  request: { params: gardenParam },
+  responses: {
+    200: {
+      description: 'Its path',
+      content: { 'application/json': { schema: z.object({ path: z.string() }).openapi('CalendarAddress') } },
+    },
+    404: refusals[404],
+  },
+});
+
+const feed = createRoute({
+  method: 'get',
+  path: '/calendar/{garden}/{file}',
+  tags,
+  summary: 'The calendar of a garden, for whoever was told the address',
+  request: {
+    params: gardenParam.extend({ file: z.string().openapi({ param: { name: 'file', in: 'path' } }) }),
+    query: planQuery,
+  },
+  responses: file('text/calendar', 'The calendar (RFC 5545)'),
+});
+
+const sent = (body: string | Uint8Array, type: string, name: string): Response =>
+  new Response(typeof body === 'string' ? body : new Uint8Array(body), {
+    headers: { 'content-type': type, 'cache-control': 'no-store', 'content-disposition': `inline; filename="${name}"` },
+  });
+
+// Typesetting brings its fonts along, so it is loaded when something is first printed.
+const printer = () => import('@sorrel/print');
+
+/** Paper, tables and the calendar. */
+export function addPrint(api: Api, room: Room): void {
+  const optionsOf = (system: PrintOptions['system'], paper: PrintOptions['paper']): PrintOptions => ({
+    system,
+    printed: todayOf(room),
+    ...(paper === undefined ? {} : { paper }),
+  });
+  /** Address of a place's screen, at the server's own name or the one it was asked by. */
+  const urlOf = (garden: string, asked: string) => {
+    const base = room.publicAddress ?? new URL(asked).origin;
+    return (place: Place) => `${base}/g/${garden}/place/${place.id}`;
+  };
+
+  serve(api, pages, async (c) => {
+    const { paper, ...asked } = c.req.valid('query');
+    const { read, plan, units } = await planOf(room, c.req.valid('param').garden, asked, true);
+    const { workSheet } = await printer();
+    return sent(workSheet(read.garden, plan, optionsOf(units, paper)), 'application/pdf', 'work-sheet.pdf');
+  });
+
+  serve(api, papers, async (c) => {
+    const { paper, place: only, largePrint, everyStep, contact, ...asked } = c.req.valid('query');
+    const { read, plan, units } = await planOf(room, c.req.valid('param').garden, asked, true);
+    const list = read.garden.places.flatMap((place, index) => {
+      const recommendation = plan.recommendations[index];
+      if (recommendation === undefined || (only !== undefined && place.id !== only)) return [];
+      return [{ place, recommendation, garden: read.garden.name, ...(contact === undefined ? {} : { contact }) }];
+    });
+    if (only !== undefined && list.length === 0) throw new Refusal('not-found', words.noPlace(only));
+    const { handouts } = await printer();
+    const options = {
+      ...optionsOf(units, paper),
+      largePrint: largePrint === 'yes',
+      everyStep: everyStep === 'yes',
+      planned: read.garden.settings.today,
+    };
+    return sent(handouts(list, options), 'application/pdf', 'handouts.pdf');
+  });
+
+  serve(api, signs, async (c) => {
+    const { garden } = c.req.valid('param');
+    const { paper, ...asked } = c.req.valid('query');
+    const { read, units } = await planOf(room, garden, asked, false);
+    const { labels } = await printer();
+    const options = { ...optionsOf(units, paper), url: urlOf(garden, c.req.url), shortId };
+    return sent(labels(read.garden.places, options), 'application/pdf', 'labels.pdf');
+  });
+
+  serve(api, rows, async (c) => {
+    const { garden, table: name } = c.req.valid('param');
+    const { read, plan, units } = await planOf(room, garden, c.req.valid('query'), false);
+    const { table } = await printer();
+    const of = name === 'shopping.csv' ? 'shopping' : 'applications';
+    return sent(table(read.garden, plan, { system: units, of }), 'text/csv; charset=utf-8', name);
+  });
+
+  serve(api, feedAddress, async (c) => {
+    const { garden } = c.req.valid('param');
+    orRefuse(await room.store.assemble(garden));
+    return json({ path: `/calendar/${garden}/${calendarToken(room.secret, garden)}.ics` });
+  });
+
+  serve(api, feed, async (c) => {
+    const { garden, file: name } = c.req.valid('param');
+    if (!name.endsWith('.ics') || !isCalendarToken(room.secret, garden, name.slice(0, -'.ics'.length)))
+      throw new Refusal('not-found', words.noCalendar);
+    const { read, plan, units } = await planOf(room, garden, c.req.valid('query'), false);
+    const { calendar } = await printer();
+    const text = calendar(read.garden, plan, {
+      ...optionsOf(units, undefined),
+      stamp: new Date(room.now()).toISOString(),
+      gardenId: garden,
+      url: urlOf(garden, c.req.url),
+    });
+    return sent(text, 'text/calendar; charset=utf-8', 'garden.ics');
+  });
+}
+
+/** The end of an id, which differs most between places made at one time. */
+const shortId = (place: Place): string => place.id.slice(-6);

@@ -1,10 +1,12 @@
 // Writes the published JSON Schemas: node scripts/run.mjs scripts/schemas.ts; then npx biome format --write docs
 import { writeFileSync } from 'node:fs';
 import { gardenJsonSchema, planReportJsonSchema } from '../packages/engine/src/document/json-schema.ts';
+import { gardenExportJsonSchema } from '../packages/store/src/transfer/garden-export.ts';
 
 /** Every published schema, by its file in docs/. */
 export const schemas = {
   'garden-document.schema.json': gardenJsonSchema,
+  'garden-export.schema.json': gardenExportJsonSchema,
   'plan-report.schema.json': planReportJsonSchema,
 } as const;
 

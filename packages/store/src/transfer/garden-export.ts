@@ -29,7 +29,5 @@ export const gardenExport = z
   });
 
 /** The export as JSON Schema 2020-12. */
-export const gardenExportJsonSchema = (): Record<string, unknown> => ({
-  $id: 'https://sorrel.example/garden-export.schema.json',
-  ...z.toJSONSchema(gardenExport, { target: 'draft-2020-12', io: 'input' }),
-});
+export const gardenExportJsonSchema = (): Record<string, unknown> =>
+  z.toJSONSchema(gardenExport, { target: 'draft-2020-12', io: 'input', reused: 'ref' });

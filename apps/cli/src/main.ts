@@ -15,6 +15,9 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   methods: () => import('./commands/methods.ts'),
   cite: () => import('./commands/cite.ts'),
   schema: () => import('./commands/schema.ts'),
+  gardens: () => import('./commands/gardens.ts'),
+  import: () => import('./commands/import.ts'),
+  export: () => import('./commands/export.ts'),
 };
 
 async function main(args: readonly string[]): Promise<number> {

@@ -30,6 +30,26 @@ export const words = {
   notAllowed: 'this file may not be read.',
   emptyTable: 'The table is empty. The first line should name the columns; see docs/soil-test-table.md.',
 
+  // the record
+  noStore: 'say where the record is: --store FILE, or --store with a postgres: address.',
+  fileOrStore: 'name a file, or a garden of the record, not both.',
+  whichGarden: (wanted: string | undefined, found: number, known: readonly string[]) =>
+    known.length === 0
+      ? 'The record holds no garden yet. Put one in with: sorrel import'
+      : `${
+          wanted === undefined
+            ? 'The record holds several gardens. Name one with --garden.'
+            : found === 0
+              ? `The record holds no garden called "${wanted}".`
+              : `The record holds ${found} gardens called "${wanted}". Name one by its id.`
+        }\nThere are: ${known.join(', ')}.`,
+  noGardens: 'The record holds no garden yet.',
+  gardenColumns: ['Garden', 'Places', 'Id'] as const,
+  imported: (garden: string, entries: number) => `Put in as garden ${garden}: ${entries} entries.`,
+  recordRead: (garden: string, added: number, known: number) =>
+    `Read in garden ${garden}: ${added} entries were new, ${known} were there already.`,
+  notImported: 'Nothing was put into the record. Mend the document first.',
+
   // problems
   problemsTitle: (count: number) =>
     count === 1 ? 'One entry could not be used' : `${count} entries could not be used`,
@@ -161,13 +181,19 @@ export const help: Readonly<Record<string, string>> = {
   sorrel cite KEY ...       where a figure comes from
   sorrel schema             JSON Schema of the garden document
 
+  sorrel gardens --store S  which gardens the record in S holds
+  sorrel import GARDEN      put a garden document into the record
+  sorrel export             take a garden out of it
+
 sorrel COMMAND --help says more. A file called - is what is piped in.
 Ends with 0 when all is well, 1 when some entries could not be used and the
 rest was served, 2 when nothing could be done, 64 when the command was wrong.
 `,
   plan: `sorrel plan GARDEN [options]
+sorrel plan --store STORE --garden NAME [options]
 
-Plans every place of a garden document, YAML or JSON.
+Plans every place of a garden document, YAML or JSON, or of a garden in the
+record: a file such as sorrel-data/sorrel.sqlite, or a postgres: address.
 
 ${shared}  --why[=FIGURE]      show how the figures came about, or one of them
   --as-of DAY         plan as if today were DAY, such as 2026-10-03
@@ -243,5 +269,29 @@ Says where a figure comes from. KEY is what stands behind "Source".
 
 Prints the JSON Schema (2020-12) of the garden document, or of what plan --json
 prints.
+`,
+  gardens: `sorrel gardens --store STORE [options]
+
+Lists the gardens of the record.
+
+  --store STORE       a SQLite file, or a postgres: address
+  --json              for machines
+`,
+  import: `sorrel import GARDEN --store STORE [options]
+
+Puts a garden document, YAML or JSON, into the record as a new garden; or reads
+in what sorrel export --record wrote, which may be done twice without harm.
+
+  --store STORE       a SQLite file, made when it is not there, or a postgres:
+                      address
+  --by NAME           who writes (default me)
+`,
+  export: `sorrel export --store STORE [options]
+
+Prints a garden of the record as a garden document, ready for sorrel plan.
+
+  --store STORE       a SQLite file, or a postgres: address
+  --garden NAME       which garden, by name or id
+  --record            everything ever written in it, with its photos
 `,
 };

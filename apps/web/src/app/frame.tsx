@@ -16,6 +16,7 @@ interface Props {
 
 /** What stands around every screen: name and units above; the screens below on a phone, at the side on a desk. */
 export function Frame({ garden, ofGarden, children }: Props) {
+  const [front] = useRoute('/');
   return (
     <div className={garden === undefined ? styles.alone : styles.frame}>
       <a className={styles.skip} href="#content">
@@ -24,9 +25,9 @@ export function Frame({ garden, ofGarden, children }: Props) {
       <header className={`${styles.header} no-print`}>
         <Link href="~/" className={styles.brand} aria-label={label('web.nav-gardens')}>
           <img src="/sorrel.svg" alt="" width="28" height="28" />
-          <span className={garden === undefined ? undefined : styles.brandShort}>{label('web.name')}</span>
+          <span className={garden === undefined || front ? undefined : styles.brandShort}>{label('web.name')}</span>
         </Link>
-        {garden === undefined ? null : <p className={styles.garden}>{garden}</p>}
+        {garden === undefined || front ? null : <p className={styles.garden}>{garden}</p>}
         <Units ofGarden={ofGarden} />
       </header>
       {garden === undefined ? null : (

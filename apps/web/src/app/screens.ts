@@ -19,4 +19,14 @@ export const screens: readonly Screen[] = [
     icon: 'line',
     load: () => import('../screens/garden/garden.tsx'),
   },
+  { path: '/place/:place', title: 'web.place', load: () => import('../screens/place/place.tsx') },
+  {
+    path: '/place/:place/edit',
+    title: 'web.edit-place-title',
+    load: () => import('../screens/edit-place/edit-place.tsx'),
+  },
+  { path: '/add-place', title: 'web.add-place', load: () => import('../screens/edit-place/add-place.tsx') },
+  { path: '/test', title: 'web.nav-test', icon: 'test', load: () => import('../screens/test/test.tsx') },
+  { path: '/test/:place', title: 'web.nav-test', load: () => import('../screens/test/test.tsx') },
+  { path: '/test/:place/:test', title: 'web.test-correct-title', load: () => import('../screens/test/test.tsx') },
 ];

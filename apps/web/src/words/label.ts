@@ -7,8 +7,10 @@ type Parameters = Readonly<Record<string, string | number>>;
 export type CountedCode = WebCode extends infer C ? (C extends `${infer Stem}-other` ? Stem : never) : never;
 
 const language = 'en';
+/** The reader's own English writes dates its own way. */
+const locale = (globalThis.navigator?.languages ?? []).find((each) => each.startsWith(language)) ?? 'en-GB';
 const rules = new Intl.PluralRules(language);
-const number = new Intl.NumberFormat(language, { maximumFractionDigits: 2 });
+const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
 
 /**
  * A label of the screen in the reader's language, with `{name}` filled in.
@@ -23,6 +25,9 @@ export function label(code: WebCode, parameters: Parameters = {}): string {
   });
 }
 
+/** Whether there is such a label, for words that come from data. */
+export const hasLabel = (code: string): code is WebCode => code in web;
+
 /** A label that counts: `counted('web.places', 3)`. The number itself is the parameter `count`. */
 export function counted(stem: CountedCode, count: number, parameters: Parameters = {}): string {
   const form = `${stem}-${rules.select(count)}`;
@@ -30,18 +35,33 @@ export function counted(stem: CountedCode, count: number, parameters: Parameters
   return label(code, { ...parameters, count });
 }
 
-const dayFormat = new Intl.DateTimeFormat(language, {
+const utc = (iso: string): Date => new Date(`${iso.slice(0, 10)}T00:00:00Z`);
+const dayFormat = new Intl.DateTimeFormat(locale, {
   day: 'numeric',
   month: 'short',
   year: 'numeric',
   timeZone: 'UTC',
 });
-const monthFormat = new Intl.DateTimeFormat(language, { month: 'short', year: 'numeric', timeZone: 'UTC' });
+const monthFormat = new Intl.DateTimeFormat(locale, { month: 'short', year: 'numeric', timeZone: 'UTC' });
 
 /** `3 Oct 2026` */
-export const day = (iso: string): string => dayFormat.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`));
+export const day = (iso: string): string => dayFormat.format(utc(iso));
 /** `Oct 2026` */
-export const month = (iso: string): string => monthFormat.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`));
+export const month = (iso: string): string => monthFormat.format(utc(iso));
 /** `3 Oct – 10 Nov 2026`, as short as the language writes it. */
-export const days = (from: string, to: string): string =>
-  dayFormat.formatRange(new Date(`${from}T00:00:00Z`), new Date(`${to}T00:00:00Z`));
+export const days = (from: string, to: string): string => dayFormat.formatRange(utc(from), utc(to));
+
+const shortFormat = new Intl.DateTimeFormat(locale, { month: 'short', year: '2-digit', timeZone: 'UTC' });
+/** `Oct 26`, for axes. */
+export const monthShort = (iso: string): string => shortFormat.format(utc(iso));
+/** Names as a list: `tomato, carrot and cabbage`. */
+export const listed = (names: readonly string[]): string =>
+  new Intl.ListFormat(locale, { type: 'conjunction' }).format(names);
+/** A chance without false precision: `under 1%`, `4%`. */
+export const chance = (share: number): string =>
+  share > 0 && share < 0.01
+    ? label('web.chance-under')
+    : share < 1 && share > 0.99
+      ? label('web.chance-over')
+      : percentFormat.format(share);
+const percentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });

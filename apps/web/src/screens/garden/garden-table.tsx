@@ -10,6 +10,7 @@ export function GardenTable({ places, day }: { readonly places: readonly Planned
   const { speaker } = useGarden();
   return (
     <Table
+      cards
       caption={label('web.garden-line')}
       columns={['web.table-place', 'web.table-now', 'web.table-wanted', 'web.table-aim', 'web.table-do']}
       rows={places.map((planned) => {

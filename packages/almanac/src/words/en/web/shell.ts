@@ -34,6 +34,8 @@ export const shell = {
   'web.back': 'Back to the garden',
   'web.footer':
     'Local rules, product labels and licensed advice come first. Wear gloves, a mask and eye protection with dusty materials.',
+  'web.chance-under': 'under 1%',
+  'web.chance-over': 'over 99%',
   'web.from-memory': 'from memory',
   'web.from-memory-long': 'From memory: nobody could look this figure up. Treat it with care.',
 } as const;

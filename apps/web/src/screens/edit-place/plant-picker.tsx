@@ -1,0 +1,143 @@
+import { Combobox } from '@base-ui/react/combobox';
+import type { PlantRow } from '@sorrel/almanac/plants';
+import { useId, useMemo, useState } from 'react';
+import { Button } from '../../kit/button.tsx';
+import { Field } from '../../kit/field.tsx';
+import { label } from '../../words/label.ts';
+import type { Draft } from './draft.ts';
+import styles from './plant-picker.module.css';
+import { searchPlants } from './plant-search.ts';
+
+type Plants = Draft['plants'];
+const nameOf = (plant: Plants[number]): string => (typeof plant === 'string' ? plant : plant.plant);
+const range = (low: number, high: number): string =>
+  label('web.edit-plants-range', { low: low.toFixed(1), high: high.toFixed(1) });
+
+/** Plants of a place: searched in the almanac while typing, or added with the gardener's own pH range. */
+export function PlantPicker({
+  plants,
+  onChange,
+}: {
+  readonly plants: Plants;
+  readonly onChange: (plants: Plants) => void;
+}) {
+  const [typed, setTyped] = useState('');
+  const [own, setOwn] = useState<string>();
+  const id = useId();
+  const found = useMemo(() => searchPlants(typed), [typed]);
+  const add = (plant: Plants[number]) => {
+    if (!plants.some((each) => nameOf(each).toLowerCase() === nameOf(plant).toLowerCase()))
+      onChange([...plants, plant]);
+    setTyped('');
+    setOwn(undefined);
+  };
+  return (
+    <div className={styles.picker}>
+      <label htmlFor={id} className={styles.label}>
+        {label('web.edit-plants')}
+      </label>
+      <p id={`${id}-hint`} className={styles.hint}>
+        {label('web.edit-plants-hint')}
+      </p>
+      {plants.length === 0 ? null : (
+        <ul className={styles.chosen}>
+          {plants.map((plant) => (
+            <li key={nameOf(plant)}>
+              <span>
+                {nameOf(plant)}
+                {typeof plant === 'string' ? null : <small> {range(plant.low, plant.high)}</small>}
+              </span>
+              <Button
+                look="quiet"
+                aria-label={label('web.edit-plants-remove', { plant: nameOf(plant) })}
+                onClick={() => onChange(plants.filter((each) => each !== plant))}
+              >
+                <span aria-hidden="true">×</span>
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <Combobox.Root<PlantRow>
+        items={found}
+        filter={null}
+        value={null}
+        inputValue={typed}
+        itemToStringLabel={(plant) => plant.name}
+        onInputValueChange={(value, details) => {
+          if (details.reason !== 'item-press') setTyped(value);
+        }}
+        onValueChange={(plant) => {
+          if (plant !== null) add(plant.name);
+        }}
+      >
+        <Combobox.Input id={id} aria-describedby={`${id}-hint`} className={styles.input} autoComplete="off" />
+        <Combobox.Portal>
+          <Combobox.Positioner className={styles.positioner} sideOffset={4}>
+            <Combobox.Popup className={styles.popup}>
+              <Combobox.Empty>
+                {typed.trim() === '' ? null : <p className={styles.empty}>{label('web.edit-plants-none')}</p>}
+              </Combobox.Empty>
+              <Combobox.List>
+                {(plant: PlantRow) => (
+                  <Combobox.Item key={plant.key} value={plant} className={styles.item}>
+                    <span>
+                      {plant.name} <small>{plant.botanical}</small>
+                    </span>
+                    <span className={styles.range}>{range(plant.low, plant.high)}</span>
+                  </Combobox.Item>
+                )}
+              </Combobox.List>
+            </Combobox.Popup>
+          </Combobox.Positioner>
+        </Combobox.Portal>
+      </Combobox.Root>
+      {typed.trim() === '' || own !== undefined ? null : (
+        <Button look="quiet" onClick={() => setOwn(typed.trim())}>
+          {label('web.edit-plants-own', { name: typed.trim() })}
+        </Button>
+      )}
+      {own === undefined ? null : <OwnRange name={own} onAdd={add} onCancel={() => setOwn(undefined)} />}
+    </div>
+  );
+}
+
+interface OwnProps {
+  readonly name: string;
+  readonly onAdd: (plant: Exclude<Plants[number], string>) => void;
+  readonly onCancel: () => void;
+}
+
+function OwnRange({ name, onAdd, onCancel }: OwnProps) {
+  const [low, setLow] = useState('6.0');
+  const [high, setHigh] = useState('7.0');
+  const [wrong, setWrong] = useState(false);
+  const number = (text: string) => Number(text.replace(',', '.'));
+  const add = () => {
+    const plant = { plant: name, low: number(low), high: number(high) };
+    const good = plant.low >= 3 && plant.high <= 10 && plant.low < plant.high;
+    if (good) onAdd(plant);
+    else setWrong(true);
+  };
+  return (
+    <fieldset className={styles.own}>
+      <legend>{name}</legend>
+      <Field label={label('web.edit-plants-own-low')} problem={wrong ? label('web.edit-plants-own-wrong') : undefined}>
+        {(field) => (
+          <input {...field} inputMode="decimal" value={low} onChange={(event) => setLow(event.target.value)} />
+        )}
+      </Field>
+      <Field label={label('web.edit-plants-own-high')}>
+        {(field) => (
+          <input {...field} inputMode="decimal" value={high} onChange={(event) => setHigh(event.target.value)} />
+        )}
+      </Field>
+      <div className={styles.buttons}>
+        <Button onClick={add}>{label('web.edit-plants-own-add')}</Button>
+        <Button look="quiet" onClick={onCancel}>
+          {label('web.cancel')}
+        </Button>
+      </div>
+    </fieldset>
+  );
+}

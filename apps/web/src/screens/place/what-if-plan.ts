@@ -1,0 +1,45 @@
+import { type Place, type Recommendation, recommend, type Settings } from '@sorrel/engine/plan';
+
+type Product = Recommendation['applications'][number]['product'];
+
+/** What the sliders say; what is undefined stays as the plan has it. */
+export interface Wish {
+  readonly aim?: number | undefined;
+  /** m */
+  readonly depth?: number | undefined;
+  /** Index into the products on offer. */
+  readonly product?: number | undefined;
+  /** Day of the work, ISO 8601. */
+  readonly day?: string | undefined;
+}
+
+/** The least room an aim needs on both sides, so that it lies within its own range. */
+const ROOM = 0.1;
+
+/** The place as it would be; the range widens when the aim lies outside it. */
+export function wishedPlace(place: Place, plan: Recommendation, { aim, depth }: Wish): Place {
+  const { low, high } = plan.target;
+  return {
+    ...place,
+    ...(depth === undefined ? {} : { depth }),
+    ...(aim === undefined ? {} : { target: { low: Math.min(low, aim - ROOM), high: Math.max(high, aim + ROOM), aim } }),
+  };
+}
+
+/**
+ * What the engine would say to a wish.
+ *
+ * @param products on offer; only the chosen one is looked at when there is a choice
+ */
+export function wishedPlan(
+  place: Place,
+  plan: Recommendation,
+  products: readonly Product[],
+  settings: Settings,
+  wish: Wish,
+): { readonly place: Place; readonly plan: Recommendation; readonly settings: Settings } {
+  const chosen = wish.product === undefined ? undefined : products[wish.product];
+  const then = wish.day === undefined ? settings : { ...settings, today: wish.day };
+  const there = wishedPlace(place, plan, wish);
+  return { place: there, plan: recommend(there, chosen === undefined ? products : [chosen], then), settings: then };
+}

@@ -1,0 +1,219 @@
+import { materials } from '@sorrel/almanac/materials';
+import { defaultProduct } from '@sorrel/engine/materials';
+import type { Place, Recommendation, Settings } from '@sorrel/engine/plan';
+import { addMonths, print } from '@sorrel/engine/units';
+import { useDeferredValue, useMemo, useState } from 'react';
+import { useGarden } from '../../app/garden-context.tsx';
+import { ForecastChart } from '../../chart/forecast-chart.tsx';
+import { correct } from '../../data/write.ts';
+import type { PlannedPlace } from '../../engine/garden-plan.ts';
+import { testPoints } from '../../engine/test-points.ts';
+import { useForecast } from '../../engine/use-forecast.ts';
+import { Button } from '../../kit/button.tsx';
+import { Callout } from '../../kit/callout.tsx';
+import { Disclosure } from '../../kit/disclosure.tsx';
+import { Field } from '../../kit/field.tsx';
+import { Section } from '../../kit/section.tsx';
+import { Slider } from '../../kit/slider.tsx';
+import { chance, day as dayText, label } from '../../words/label.ts';
+import styles from './what-if.module.css';
+import { type Wish, wishedPlan } from './what-if-plan.ts';
+
+interface Props {
+  readonly planned: PlannedPlace;
+  readonly place: Place;
+  readonly plan: Recommendation;
+  readonly settings: Settings;
+}
+
+const MONTHS_AHEAD = 12;
+
+/** Sliders for target, depth, material and day. The dose answers in the same frame; the forecast follows. */
+export function WhatIf(props: Props) {
+  return (
+    <Section id="what-if" title="web.sec-what-if">
+      <Disclosure title={label('web.if-lead')}>{() => <Sliders {...props} />}</Disclosure>
+    </Section>
+  );
+}
+
+function Sliders({ planned, place, plan, settings }: Props) {
+  const { planned: garden, speaker, record, write } = useGarden();
+  const [wish, setWish] = useState<Wish>({});
+  const products = useMemo(() => offered(garden.read.garden.products), [garden]);
+  const wished = useMemo(
+    () => wishedPlan(place, plan, products, settings, wish),
+    [place, plan, products, settings, wish],
+  );
+  const change = (part: Wish) => setWish((before) => ({ ...before, ...part }));
+  const aim = wish.aim ?? plan.target.aim;
+  const depth = wish.depth ?? place.depth;
+  const dayIndex = wish.day === undefined ? 0 : monthsBetween(settings.today, wish.day);
+  const touched = Object.values(wish).some((value) => value !== undefined);
+  const outside = aim < plan.target.low || aim > plan.target.high;
+  const keep = async () => {
+    const { tests: _tests, applications: _applications, ...entry } = planned.entry;
+    const target = wished.place.target;
+    const kept = await write(
+      [
+        correct(record.id, planned.id, 'place', {
+          ...entry,
+          ...(wish.depth === undefined ? {} : { depth: print(wish.depth, 'length', speaker.units) }),
+          ...(wish.aim === undefined || target === undefined ? {} : { target: { ...target, aim: wish.aim } }),
+        }),
+      ],
+      label('web.if-kept', { place: planned.name }),
+    );
+    if (kept) setWish({});
+  };
+  return (
+    <div className={styles.whatIf}>
+      <div className={styles.controls}>
+        <Slider
+          label={label('web.if-aim')}
+          min={4}
+          max={8}
+          step={0.1}
+          value={aim}
+          text={speaker.ph(aim)}
+          onChange={(value) => change({ aim: value })}
+        />
+        {place.kind === 'container' ? null : (
+          <Slider
+            label={label('web.if-depth')}
+            min={0.05}
+            max={0.4}
+            step={0.01}
+            value={depth}
+            text={speaker.rough(depth, 'length')}
+            onChange={(value) => change({ depth: value })}
+          />
+        )}
+        <Slider
+          label={label('web.if-date')}
+          min={0}
+          max={MONTHS_AHEAD}
+          step={1}
+          value={dayIndex}
+          text={dayText(wish.day ?? settings.today)}
+          onChange={(value) => change({ day: value === 0 ? undefined : addMonths(settings.today, value) })}
+        />
+        <Field label={label('web.if-material')}>
+          {(field) => (
+            <select
+              {...field}
+              value={wish.product ?? ''}
+              onChange={({ target: { value } }) => change({ product: value === '' ? undefined : Number(value) })}
+            >
+              <option value="">{label('web.if-planned')}</option>
+              {products.map((product, index) => (
+                <option key={product.name} value={index}>
+                  {product.name}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <div className={styles.buttons}>
+          <Button disabled={!touched} onClick={() => setWish({})}>
+            {label('web.if-reset')}
+          </Button>
+          {wish.aim === undefined && wish.depth === undefined ? null : (
+            <Button onClick={() => void keep()}>{label('web.if-keep')}</Button>
+          )}
+        </div>
+      </div>
+      <div className={styles.answer}>
+        {outside ? (
+          <Callout kind="care">
+            <p>{label('web.if-outside', { low: speaker.ph(plan.target.low), high: speaker.ph(plan.target.high) })}</p>
+          </Callout>
+        ) : null}
+        <p className={styles.reason} aria-live="polite">
+          {wished.plan.reasons[0] === undefined ? null : speaker.say(wished.plan.reasons[0])}
+        </p>
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <td />
+              <th scope="col">{label('web.if-plan')}</th>
+              <th scope="col">{label('web.if-this')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {comparison.map(({ code, of }) => (
+              <tr key={code}>
+                <th scope="row">{label(code)}</th>
+                <td>{of(plan, speaker)}</td>
+                <td>{of(wished.plan, speaker)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <WishedForecast {...wished} />
+      </div>
+    </div>
+  );
+}
+
+type Speaker = ReturnType<typeof useGarden>['speaker'];
+const comparison = [
+  {
+    code: 'web.if-first',
+    of: (plan: Recommendation, speaker: Speaker) => {
+      const first = plan.applications.filter((each) => each.number === 1);
+      return first.length === 0
+        ? label('web.if-none')
+        : first
+            .map(({ mass, product }) =>
+              label('web.step-amount', { amount: speaker.weight(mass), product: product.name }),
+            )
+            .join(', ');
+    },
+  },
+  {
+    code: 'web.if-all',
+    of: (plan: Recommendation, speaker: Speaker) =>
+      plan.applications.length === 0 ? '–' : speaker.weight(plan.applications.reduce((sum, { mass }) => sum + mass, 0)),
+  },
+  {
+    code: 'web.if-risk',
+    of: (plan: Recommendation) => (plan.overshootChance === undefined ? '–' : chance(plan.overshootChance)),
+  },
+] as const;
+
+function WishedForecast({ place, plan, settings }: ReturnType<typeof wishedPlan>) {
+  const first = useMemo(() => plan.applications.filter((each) => !each.onlyIfRetest), [plan]);
+  const answer = useForecast(place, settings, first);
+  const tests = useMemo(() => testPoints(place, settings), [place, settings]);
+  const forecast = useDeferredValue(answer.state === 'ready' ? answer.forecast : undefined);
+  if (forecast === undefined) return <div className={styles.room} />;
+  return (
+    <ForecastChart
+      forecast={forecast}
+      wanted={plan.target.conflicts.length > 0 ? undefined : plan.target}
+      tests={tests}
+      applications={first.map(({ earliest, currency }) => ({ date: earliest, currency }))}
+    />
+  );
+}
+
+type Products = ReturnType<typeof useGarden>['planned']['read']['garden']['products'];
+
+/** Her own products first, then the almanac's usual limes and acids that can be bought everywhere. */
+function offered(own: Products): Products {
+  const usual = materials
+    .filter(
+      (row) => (row.role === 'liming' || row.role === 'acidifying') && !own.some((mine) => mine.material === row.key),
+    )
+    .flatMap((row) => {
+      const product = defaultProduct(row.key);
+      return product.refused === undefined ? [product] : [];
+    });
+  return [...own, ...usual];
+}
+
+function monthsBetween(from: string, to: string): number {
+  for (let month = 0; month < MONTHS_AHEAD; month++) if (addMonths(from, month) >= to) return month;
+  return MONTHS_AHEAD;
+}

@@ -1,6 +1,13 @@
 // Writes the published JSON Schemas: node scripts/run.mjs scripts/schemas.ts; then npx biome format --write docs
 import { writeFileSync } from 'node:fs';
-import { gardenJsonSchema, planReportJsonSchema } from '../packages/engine/src/document/json-schema.ts';
+import {
+  accountReportJsonSchema,
+  comparisonReportJsonSchema,
+  forecastReportJsonSchema,
+  gardenJsonSchema,
+  learnedReportJsonSchema,
+  planReportJsonSchema,
+} from '../packages/engine/src/document/json-schema.ts';
 import { gardenExportJsonSchema } from '../packages/store/src/transfer/garden-export.ts';
 
 /** Every published schema, by its file in docs/. */
@@ -8,6 +15,10 @@ export const schemas = {
   'garden-document.schema.json': gardenJsonSchema,
   'garden-export.schema.json': gardenExportJsonSchema,
   'plan-report.schema.json': planReportJsonSchema,
+  'forecast-report.schema.json': forecastReportJsonSchema,
+  'account-report.schema.json': accountReportJsonSchema,
+  'learned-report.schema.json': learnedReportJsonSchema,
+  'comparison-report.schema.json': comparisonReportJsonSchema,
 } as const;
 
 if (process.argv[1]?.endsWith('schemas.ts'))

@@ -1,7 +1,11 @@
 export type { Problem } from '../derivation/problem.ts';
+export { accountReport } from './account-report.ts';
 export type { Choice } from './choices.ts';
+export { comparisonReport } from './comparison-report.ts';
+export { forecastReport } from './forecast-report.ts';
 export { problemOf } from './issue.ts';
-export { gardenJsonSchema, planReportJsonSchema } from './json-schema.ts';
+export * from './json-schema.ts';
+export { learnedReport } from './learned-report.ts';
 export { type PlanReport, planReport } from './plan-report.ts';
 export { type ReadGarden, readGarden } from './read-garden.ts';
 export { type RowReader, type RowResult, rowReader } from './row.ts';
@@ -10,3 +14,4 @@ export type { RowDefaults } from './row-draft.ts';
 export { type GardenDocument, gardenDocument } from './schema.ts';
 export { bufferKinds, phMethods, textures } from './word-lists.ts';
 export { writePlanReport } from './write-plan-report.ts';
+export { learnedForReport, writeReport } from './write-report.ts';

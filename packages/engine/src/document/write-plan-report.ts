@@ -1,9 +1,8 @@
-import { en } from '@sorrel/almanac/words';
-import type { Message } from '../derivation/message.ts';
 import type { GardenPlan } from '../plan/plan-garden.ts';
+import type { Recommendation } from '../plan/recommendation.ts';
 import type { UnitSystem } from '../units/dimension.ts';
-import { say } from '../units/say.ts';
 import type { ReadGarden } from './read-garden.ts';
+import { learnedForReport, spoken } from './write-report.ts';
 
 /**
  * A plan for machines, as `plan-report.ts` describes it: every number in SI, every message with its code and its sentence.
@@ -25,7 +24,7 @@ export function writePlanReport(read: ReadGarden, plan: GardenPlan, system: Unit
         depth: place.depth,
         ...(place.volume === undefined ? {} : { volume: place.volume }),
         plants: place.plants.map((plant) => plant.name),
-        plan: plan.recommendations[index],
+        plan: planOf(plan.recommendations[index]),
       })),
       shopping: plan.shopping,
       problems: read.problems,
@@ -33,15 +32,10 @@ export function writePlanReport(read: ReadGarden, plan: GardenPlan, system: Unit
       choices: read.choices,
     },
     system,
-  ) as Record<string, unknown>;
+  );
 }
 
-const isMessage = (value: object): value is Message =>
-  'code' in value && typeof value.code === 'string' && Object.hasOwn(en, value.code) && !('fix' in value);
-
-function spoken(value: unknown, system: UnitSystem): unknown {
-  if (Array.isArray(value)) return value.map((each) => spoken(each, system));
-  if (typeof value !== 'object' || value === null) return value;
-  if (isMessage(value)) return { ...value, text: say(value, system) };
-  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, spoken(each, system)]));
+/** A plan as the report holds it. */
+function planOf(plan: Recommendation | undefined): unknown {
+  return plan?.learned === undefined ? plan : { ...plan, learned: learnedForReport(plan.learned) };
 }

@@ -1,8 +1,17 @@
 export { type Alternative, type AlternativeKind, alternatives } from './alternatives.ts';
 export { type Cap, capFor } from './cap.ts';
+export {
+  type Foreseen,
+  foresee,
+  type Mark,
+  type SeenTest,
+  seenTests,
+  yearOfTheSame,
+} from './foresee.ts';
+export { lessons } from './lessons.ts';
 export { type OutlookOptions, outlook, outlookInput } from './outlook.ts';
 export * from './place.ts';
-export { type GardenPlan, planGarden } from './plan-garden.ts';
+export { type GardenOptions, type GardenPlan, planGarden } from './plan-garden.ts';
 export * from './plant-range.ts';
 export { type Options, recommend } from './recommend.ts';
 export * from './recommendation.ts';

@@ -4,6 +4,7 @@ import { forecast } from './forecast.ts';
 import { learning } from './learning.ts';
 import { lower } from './lower.ts';
 import { materials } from './materials.ts';
+import { picture } from './picture.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { requirement } from './requirement.ts';
@@ -25,6 +26,7 @@ export const en = {
   ...forecast,
   ...learning,
   ...print,
+  ...picture,
   ...store,
   ...sampling,
 } as const;

@@ -38,6 +38,10 @@ export const plan = {
   'plan.step-two-thirds': 'Sulfur works slowly, so give two thirds first. Retest, then decide on the rest.',
   'plan.step-forecast':
     'The first step was made smaller, because the forecast gave too large a chance of going too far.',
+  'plan.no-forecast-ph': 'There is no pH reading here, so nothing can be forecast. Take a soil test first.',
+  'plan.no-forecast-soil':
+    'Nothing tells how much this soil resists a change, so nothing can be forecast. Give a buffer pH, a texture or the organic matter.',
+  'plan.no-forecast-outside': 'A figure of this place lies outside what the forecast can follow. Check its entries.',
   'plan.alternative-over-maximum': 'More than the largest amount that may be given at once.',
   'plan.alternative-container':
     'A pot or a raised bed on a barrier has its own mix, so the ground need not change. It costs the mix, and it needs watering.',

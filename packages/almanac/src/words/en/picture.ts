@@ -1,0 +1,21 @@
+/** What stands in drawn pictures, one template a code. `{name}` stands for a parameter of the message. */
+export const picture = {
+  'picture.title': 'pH of {place}, {from} to {to}',
+  'picture.now': 'Today the pH is most likely {ph}.',
+  'picture.later': 'On {date} it is most likely {ph}, and 8 times in 10 between {low} and {high}.',
+  'picture.inside': 'The chance of being inside the wanted range is then {chance}.',
+  'picture.tests': 'Tests shown: {count}.',
+  'picture.axis': 'pH',
+  'picture.today': 'today',
+  'picture.retest': 'test again',
+  'picture.wanted': 'wanted',
+  'picture.median': 'most likely',
+  'picture.half': '1 time in 2',
+  'picture.most': '8 times in 10',
+  'picture.nearly-all': '19 times in 20',
+  'picture.test': 'test, with its error',
+  'picture.odd-test': 'test that does not fit',
+  'picture.mark': '{name}, {date}',
+  'picture.mark-mass': '{name}, {mass}, {date}',
+  'picture.mark-maybe': '{mark} (only if a retest asks for it)',
+} as const;

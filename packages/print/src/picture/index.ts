@@ -1,0 +1,1 @@
+export { forecastPicture, type PictureOptions } from './forecast-picture.ts';

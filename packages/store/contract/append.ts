@@ -45,6 +45,17 @@ export function appendContract(open: () => Promise<Store>): void {
       expect(value(await store.version(garden))).toBe(3);
     });
 
+    it('takes one id once, also when two gardens get it at the same moment', async () => {
+      const store = await open();
+      const writers = [writer(34), writer(35)];
+      value(await store.append(writers.map((each) => each.addGarden())));
+      const bed = writer(36).add('place', { name: 'Bed' });
+      const results = await Promise.all(writers.map(({ garden }) => store.append([{ ...bed, garden }])));
+      const [refused, ...others] = results.filter((each) => !each.ok);
+      expect(others).toEqual([]);
+      expect(refused === undefined ? [] : codes(refused)).toEqual(['store.same-id']);
+    });
+
     it('stores all of a list or nothing', async () => {
       const store = await open();
       const { garden, add, bed } = await bedOf(store, 4);

@@ -12,19 +12,19 @@ import { entryOf } from './work.ts';
 
 // The short version of `npm run torture`.
 describe('killed in the middle of the work', () => {
-  let bench: Targets;
+  let bench: Targets | undefined;
   beforeAll(async () => {
     await buildWriter();
     bench = await makeTargets();
-  });
-  afterAll(() => bench.stop());
+  }, 120_000);
+  afterAll(() => bench?.stop(), 120_000);
 
   it.each([
     ['SQLite, writer killed', 8],
     ['PostgreSQL, writer killed', 4],
     ['PostgreSQL, server killed', 4],
   ])('%s: loses nothing that was acknowledged', async (name, times) => {
-    const target = bench.targets.find((each) => each.name === name);
+    const target = bench?.targets.find((each) => each.name === name);
     if (target === undefined) throw new RangeError(name);
     const outcome = await torture(target, times, 7);
     expect(outcome.faults).toEqual([]);
@@ -32,7 +32,7 @@ describe('killed in the middle of the work', () => {
   });
 
   it('loses nothing when the disk takes no more', async () => {
-    const where = (await bench.targets[0]?.place()) ?? '';
+    const where = (await bench?.targets[0]?.place()) ?? '';
     const said = await startWriter(where, 6, 0, 300).gone;
     expect(['store.write-failed', 'store.disk-full']).toContain(said.lost);
     expect(said.entries.length).toBeGreaterThan(10);
@@ -40,7 +40,7 @@ describe('killed in the middle of the work', () => {
   });
 
   it('takes several programs that open, upgrade and write one file at once', async () => {
-    const where = (await bench.targets[0]?.place()) ?? '';
+    const where = (await bench?.targets[0]?.place()) ?? '';
     const seeds = [11, 12, 13];
     const writers = seeds.map((seed) => startWriter(where, seed, 0));
     await Promise.all(writers.map((each) => each.firstWord));
@@ -55,7 +55,7 @@ describe('killed in the middle of the work', () => {
   });
 
   it('would notice an entry that was lost, changed or stored in part', async () => {
-    const where = (await bench.targets[0]?.place()) ?? '';
+    const where = (await bench?.targets[0]?.place()) ?? '';
     const store = value(await openStore(where));
     value(await store.append([0, 1, 2].map((number) => entryOf(5, number))));
     await store.close();

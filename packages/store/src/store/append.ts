@@ -107,10 +107,7 @@ async function openGarden(
       if (elsewhere !== undefined) throw new Refusal(problem('store.same-id', 'id', id));
       await fits(entry, { tx, find, entries: () => [...record.entries.slice(0, record.version), ...added] });
       const number = record.version + added.length + 1;
-      await tx
-        .insertInto('entry')
-        .values({ garden, number, id, body: JSON.stringify(entry) })
-        .execute();
+      await insertEntry(tx, { garden, number, id, body: JSON.stringify(entry) });
       const numbered = { number, entry };
       added.push(numbered);
       addedById.set(id, numbered);
@@ -125,6 +122,18 @@ async function openGarden(
           .execute();
     },
   };
+}
+
+/** @throws Refusal when the same id came in with another garden at this very moment */
+async function insertEntry(tx: Transaction<Tables>, row: Tables['entry']): Promise<void> {
+  try {
+    await tx.insertInto('entry').values(row).execute();
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    if (code === '23505' || code === 'SQLITE_CONSTRAINT_UNIQUE')
+      throw new Refusal(problem('store.same-id', 'id', row.id));
+    throw error;
+  }
 }
 
 /** Holds the garden's row until the transaction ends. */

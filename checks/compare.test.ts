@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CheckCase } from './adapter.ts';
-import { compare, difference } from './compare.ts';
+import { compare, difference, holds } from './compare.ts';
 
 const check = (expected: CheckCase['expected'], tolerance: string): CheckCase => ({
   id: 'x',
@@ -143,5 +143,14 @@ describe('comparing our figure with the published one', () => {
     expect(difference('2026-07-30', '2026-08-01')).toBe('+2 days');
     expect(difference('a', 'b')).toBe('different');
     expect(difference(1, undefined)).toBe('no figure');
+  });
+
+  it('keeps a floor from below and a ceiling from above, whatever lies on the other side', () => {
+    const exact = { kind: 'exact' } as const;
+    expect(holds(0.85, 0.97, exact, 'fraction_min')).toBe(true);
+    expect(holds(0.85, 0.8, exact, 'fraction_min')).toBe(false);
+    expect(holds(2, 0, exact, 'cm_below_max')).toBe(true);
+    expect(holds(2, 2.5, exact, 'cm_below_max')).toBe(false);
+    expect(holds(2, 0, exact, 'cm')).toBe(false);
   });
 });

@@ -96,7 +96,11 @@ export function holds(published: unknown, ours: unknown, bound: Bound, key = '')
 function keeps(published: number, ours: number, bound: Bound, key: string): boolean {
   if (!Number.isFinite(ours)) return false;
   const slack = dust(published, ours);
-  const between = (low: number, high: number) => ours >= low - slack && ours <= high + slack;
+  // A key that names a floor or a ceiling (`..._min`, `..._max`) is kept on the other side of it by any figure.
+  const side = sideOf(key);
+  const atLeast = side !== 'max' && side !== 'below';
+  const atMost = side !== 'min' && side !== 'above';
+  const between = (low: number, high: number) => (!atLeast || ours >= low - slack) && (!atMost || ours <= high + slack);
   switch (bound.kind) {
     case 'absolute':
       return between(published - bound.below, published + bound.above);

@@ -244,9 +244,9 @@ describe.each(['sqlite', 'postgres'] as const)('the API on %s', (kind) => {
     const elsewhere = await running();
     try {
       const json = { 'content-type': 'application/json' };
-      const first = await elsewhere.ask('POST', '/api/gardens/import', file, json);
+      const first = await elsewhere.ask('POST', '/api/import', file, json);
       expect([first.status, first.body]).toEqual([200, { garden, added: 3, known: 0, photos: 0 }]);
-      expect((await elsewhere.ask('POST', '/api/gardens/import', file, json)).body).toMatchObject({
+      expect((await elsewhere.ask('POST', '/api/import', file, json)).body).toMatchObject({
         added: 0,
         known: 3,
       });
@@ -254,7 +254,7 @@ describe.each(['sqlite', 'postgres'] as const)('the API on %s', (kind) => {
     } finally {
       await elsewhere.stop();
     }
-    const bad = await ask('POST', '/api/gardens/import', { hello: 'world' });
+    const bad = await ask('POST', '/api/import', { hello: 'world' });
     expect([bad.status, bad.body.problems[0].code]).toEqual([422, 'store.not-an-export']);
   });
 

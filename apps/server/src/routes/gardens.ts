@@ -90,7 +90,7 @@ const writeOut = createRoute({
 
 const readIn = createRoute({
   method: 'post',
-  path: '/api/gardens/import',
+  path: '/api/import',
   tags,
   summary: 'Read in such a file; reading it twice is harmless',
   middleware: [jsonOnly, atMost('import')] as const,

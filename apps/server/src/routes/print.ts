@@ -57,19 +57,19 @@ const signs = createRoute({
   responses: file('application/pdf', 'The labels'),
 });
 
-const rows = createRoute({
-  method: 'get',
-  path: '/api/gardens/{garden}/print/{table}',
-  tags,
-  summary: 'The plan, or what to buy, as a table for a spreadsheet',
-  request: {
-    params: gardenParam.extend({
-      table: z.enum(['applications.csv', 'shopping.csv']).openapi({ param: { name: 'table', in: 'path' } }),
-    }),
-    query: planQuery,
-  },
-  responses: file('text/csv', 'The table (RFC 4180)'),
-});
+const rows = <N extends 'applications' | 'shopping'>(name: N, summary: string) =>
+  createRoute({
+    method: 'get',
+    path: `/api/gardens/{garden}/print/${name}.csv`,
+    tags,
+    summary,
+    request: { params: gardenParam, query: planQuery },
+    responses: file('text/csv', 'The table (RFC 4180)'),
+  });
+const tables = {
+  applications: rows('applications', 'The plan as a table for a spreadsheet: a row for each application'),
+  shopping: rows('shopping', 'What to buy, as a table for a spreadsheet'),
+};
 
 const feedAddress = createRoute({
   method: 'get',
@@ -154,13 +154,12 @@ export function addPrint(api: Api, room: Room): void {
     return sent(labels(read.garden.places, options), 'application/pdf', 'labels.pdf');
   });
 
-  serve(api, rows, async (c) => {
-    const { garden, table: name } = c.req.valid('param');
-    const { read, plan, units } = await planOf(room, garden, c.req.valid('query'), false);
-    const { table } = await printer();
-    const of = name === 'shopping.csv' ? 'shopping' : 'applications';
-    return sent(table(read.garden, plan, { system: units, of }), 'text/csv; charset=utf-8', name);
-  });
+  for (const of of ['applications', 'shopping'] as const)
+    serve(api, tables[of], async (c) => {
+      const { read, plan, units } = await planOf(room, c.req.valid('param').garden, c.req.valid('query'), false);
+      const { table } = await printer();
+      return sent(table(read.garden, plan, { system: units, of }), 'text/csv; charset=utf-8', `${of}.csv`);
+    });
 
   serve(api, feedAddress, async (c) => {
     const { garden } = c.req.valid('param');

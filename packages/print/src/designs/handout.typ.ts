@@ -4,15 +4,18 @@ import { phLineDesign } from './ph-line.typ.ts';
 const pages = `
 #let every-step-too = data.every-step
 
-#set page(paper: data.paper, margin: (x: 18mm, top: 12mm, bottom: 17mm), footer-descent: 25%)
 
-#let foot(h) = context {
+#let foot-words = w.local-rules + " " + w.printed
+#let foot = context {
   set text(size: 8.5pt * grow)
   line(length: 100%, stroke: 0.5pt)
   v(-0.45em)
-  grid(columns: (1fr, auto), column-gutter: 1.5em, w.local-rules + " " + w.printed, [#w.page-word #counter(page).display()])
+  grid(columns: (1fr, 4.5em), column-gutter: 1em, foot-words, align(right, [#w.page-word #counter(page).display()]))
 }
 
+#set page(paper: data.paper, margin: (x: 18mm, top: 12mm, bottom: 17mm), footer-descent: 25%, footer: foot)
+
+#let head-leaf = leaf(2.5em)
 #let fact(label, value) = (
   text(size: small, label),
   if value == "" { box(width: 9em, height: 1em, stroke: (bottom: 0.6pt)) } else { text(size: small, weight: "bold", value) },
@@ -20,16 +23,16 @@ const pages = `
 
 #let head(h) = {
   grid(
-    columns: if large { 1 } else { (1fr, auto) }, column-gutter: 1.5em, row-gutter: 0.5em,
+    columns: if large { 1 } else { (1fr, 38%) }, column-gutter: 1.5em, row-gutter: 0.5em,
     {
-      grid(columns: (auto, 1fr), column-gutter: 0.7em, leaf(2.5em), {
+      grid(columns: (2em, 1fr), column-gutter: 0.7em, head-leaf, {
         text(size: if h.name.clusters().len() > 60 { 1.2em } else if h.name.clusters().len() > 26 { 1.5em } else { 1.9em }, weight: "bold", h.name)
         v(0.65em, weak: true)
         text(size: 0.9em, h.extent)
       })
     },
     block(inset: (top: 0.2em), grid(
-      columns: if large { (auto, 1fr, auto, 1fr) } else { 2 }, column-gutter: 0.7em, row-gutter: 0.5em,
+      columns: if large { (3.4em, 1fr, 3.4em, 1fr) } else { (3.4em, 1fr) }, column-gutter: 0.7em, row-gutter: 0.5em,
       ..(if h.garden == "" { () } else { fact(w.garden, h.garden) }),
       ..fact(w.plan-day-label, w.plan-day), ..fact(w.sample, h.sample), ..fact(w.id, h.id),
     )),
@@ -41,6 +44,15 @@ const pages = `
   grid.cell(fill: black, inset: 0.75em, text(fill: white, size: 1.35em, weight: "bold", h.decision)),
   grid.cell(inset: (x: 0.9em, y: 0.7em), text(size: 1.06em, h.headline)),
 ))
+
+#let record-of(later) = {
+  [#tick-box(later: later) #text(size: small, w.done)]
+  v(0.55em, weak: true)
+  write-on(w.used, 4.6em)
+  v(0.55em, weak: true)
+  write-on(w.on, 6.4em)
+}
+#let (record-now, later-record) = (record-of(false), record-of(true))
 
 #let dose(each) = block(
   width: 100%, breakable: false, inset: 0.7em, radius: 3pt, above: 0.6em, below: 0.6em,
@@ -60,15 +72,9 @@ const pages = `
       linebreak()
       [#text(size: 0.9em, w.when + ": ") #text(weight: "bold", each.when)]
     }
-    let record = {
-      [#tick-box(later: each.later) #text(size: small, w.done)]
-      v(0.55em, weak: true)
-      write-on(w.used, 4.6em)
-      v(0.55em, weak: true)
-      write-on(w.on, 6.4em)
-    }
+    let record = if each.later { later-record } else { record-now }
     if large { grid(columns: (1fr, auto), row-gutter: 0.7em, amount, record, grid.cell(colspan: 2, what)) }
-    else { grid(columns: (8.2em, 1fr, auto), column-gutter: 1em, amount, what, record) }
+    else { grid(columns: (8.2em, 1fr, 9.4em), column-gutter: 1em, amount, what, record) }
   },
 )
 
@@ -96,7 +102,7 @@ const pages = `
     let lead = (if h.need != "" { w.need + ": " + h.need + "." }, h.working.earlier).filter(each => each not in (none, ""))
     if lead.len() > 0 { block(lead.join(" ")) }
     small-table(
-      columns: (auto, 1fr, auto, 36%),
+      columns: (1.8em, 1fr, 22%, 36%),
       table.header([], [*#w.figure*], [*#w.value*], [*#w.source*]),
       ..h.working.shown.map(r => (r.number, r.title, r.figure, r.sources)).flatten(),
     )
@@ -117,7 +123,6 @@ const pages = `
 }
 
 #let handout(h) = {
-  set page(footer: foot(h))
   counter(page).update(1)
   show heading.where(level: 1): it => it.body
   head(h)

@@ -2,6 +2,8 @@
 export const BREAK = '\u200b';
 
 const longWord = /[^\s\u200b]{25,}/gu;
+const hasLongWord = /[^\s\u200b]{25}/;
+const plain = /^[ -~\u00a1-\u024f\u2010-\u2027]*$/;
 const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
 
 /**
@@ -10,6 +12,8 @@ const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
  * reaches the typesetter as data and is never read as source.
  */
 export function safeText(text: string): string {
+  // Nearly every text is plain; a pile of handouts has a hundred thousand of them.
+  if (plain.test(text) && !hasLongWord.test(text)) return text;
   return text
     .replace(/\p{Cs}|\p{Cn}/gu, '\ufffd')
     .replace(/[\u202a-\u202e\u2066-\u2069\ufeff]/gu, '')

@@ -13,7 +13,11 @@ export function printShare(share: number): string {
 }
 
 /** A pH, or a change of one, to one decimal; to two where one would show nothing. */
-export const printPh = (ph: number): string => ph.toFixed(ph !== 0 && Math.abs(ph) < 0.1 ? 2 : 1);
+export function printPh(ph: number): string {
+  const parts = ph !== 0 && Math.abs(ph) < 0.1 ? 100 : 10;
+  // A middle such as 6.35 is stored a hair below itself; it is still rounded up.
+  return (Math.round(ph * parts + 1e-6) / parts).toFixed(parts === 10 ? 1 : 2);
+}
 
 const measured = ({ value, dimension }: Measured, system: UnitSystem, options: PrintOptions): string =>
   dimension === 'ph'

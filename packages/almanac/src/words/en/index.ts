@@ -4,6 +4,7 @@ import { forecast } from './forecast.ts';
 import { learning } from './learning.ts';
 import { lower } from './lower.ts';
 import { materials } from './materials.ts';
+import { nutrients } from './nutrients.ts';
 import { picture } from './picture.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
@@ -29,6 +30,7 @@ export const en = {
   ...picture,
   ...store,
   ...sampling,
+  ...nutrients,
 } as const;
 
 export type MessageCode = keyof typeof en;

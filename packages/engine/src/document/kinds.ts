@@ -34,6 +34,12 @@ export const cation = measured(
   '4.1 cmol/kg',
 );
 export const lead = measured('Total lead for a weight of soil.', '85 mg/kg', '85 ppm');
+export const nutrientLevel = measured(
+  'Level of a nutrient for a weight of soil or for an acre of it; of a potting mix for a litre of extract.',
+  '24 mg/kg',
+  '48 lb/acre',
+  '120 mg/L',
+);
 export const bufferCapacity = measured(
   'Lime buffer capacity for a weight of soil and one pH step.',
   '550 mg/kg',

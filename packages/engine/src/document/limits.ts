@@ -41,5 +41,7 @@ export const limits = {
   charge: notNegative(3, '300 meq/100 g', '4.5 meq/100 g'),
   conductivity: notNegative(20, '200 dS/m', '0.4 dS/m'),
   bufferCapacity: positive(0.05, '50 g/kg', '550 mg/kg'),
+  nutrient: notNegative(0.1, '10 % (100 000 mg/kg)', '24 mg/kg'),
+  extract: notNegative(50, '50 g/L', '120 mg/L'),
   lead: notNegative(1, '100 %', '85 mg/kg'),
 };

@@ -7,6 +7,7 @@ import { limits } from './limits.ts';
 import { measure } from './measure.ts';
 import type { Path } from './path.ts';
 import { readApplication } from './read-application.ts';
+import { readDiseases } from './read-diseases.ts';
 import { readPlant } from './read-plant.ts';
 import { extentOf } from './read-size.ts';
 import { readGround } from './read-soil.ts';
@@ -39,7 +40,7 @@ const {
   ...ownShape
 } = placeSchema.shape;
 /** Fields a dose does not rest on: a place is still planned without them. */
-const SPARE = new Set(['note', 'nearOpenWater', 'childrenOrPets', 'certifiedOrganic', 'water']);
+const SPARE = new Set(['note', 'diseases', 'nearOpenWater', 'childrenOrPets', 'certifiedOrganic', 'water']);
 
 /**
  * One place of the document, in SI. A place is left out when something its dose rests on is wrong; a wrong test,
@@ -125,6 +126,11 @@ export function readPlace(
     const perYear = measure(fields.water.perYear, 'waterDepth', limits.waterDepth, [...at, 'water', 'perYear'], report);
     if (alkalinity === undefined) skipped.push(sentence('document.field-left-out', { field: `water (${name})` }));
     else place.water = perYear === undefined ? { alkalinity } : { alkalinity, perYear };
+  }
+  if (fields.diseases !== undefined) {
+    place.diseases = readDiseases(fields.diseases, [...at, 'diseases'], report);
+    if (place.diseases.length < fields.diseases.length)
+      skipped.push(sentence('document.field-left-out', { field: `diseases (${name})` }));
   }
   for (const flag of ['nearOpenWater', 'childrenOrPets'] as const)
     if (fields[flag] !== undefined) place[flag] = fields[flag] === true || fields[flag] === 'yes';

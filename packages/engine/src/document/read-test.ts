@@ -7,6 +7,7 @@ import { limits } from './limits.ts';
 import { measure } from './measure.ts';
 import { type Path, pathText } from './path.ts';
 import { readChemistry } from './read-chemistry.ts';
+import { readNutrients } from './read-nutrients.ts';
 import { type TestEntry, test as testSchema } from './schema.ts';
 
 /** What a test leaves out and its place or garden says. */
@@ -52,6 +53,7 @@ export function readTest(
     ...readChemistry(fields, at, report),
     ...bufferCapacityOf(fields, at, report),
     ...printedRateOf(fields, at, report),
+    ...readNutrients(fields, at, report),
   };
   if (report.problems.length > before) return undefined;
   const faults = checkSoilTest(test, report.place ?? '', pathText(at), defaults.today);

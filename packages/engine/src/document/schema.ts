@@ -1,6 +1,14 @@
 import * as z from 'zod';
 import * as kind from './kinds.ts';
-import { bufferKinds, cropWords, nitrogenWords, phMethods, textures } from './word-lists.ts';
+import {
+  bufferKinds,
+  cropWords,
+  extractants,
+  nitrogenWords,
+  nutrientWords,
+  phMethods,
+  textures,
+} from './word-lists.ts';
 
 /**
  * The garden document: one schema, from which come its check, its types and its published JSON Schema
@@ -29,6 +37,10 @@ export const printedRate = z.strictObject({
   cce: kind.share.optional(),
   method: kind.name.optional(),
 });
+
+export const nutrient = z
+  .strictObject({ nutrient: z.enum(nutrientWords), by: z.enum(extractants), level: kind.nutrientLevel })
+  .meta({ description: 'The level of one nutrient, with what the laboratory drew it out with.' });
 
 export const test = z.strictObject({
   date: kind.date,
@@ -69,6 +81,7 @@ export const test = z.strictObject({
   scoopedDensity: kind.density.optional(),
   lead: kind.lead.optional(),
   printedRate: printedRate.optional(),
+  nutrients: z.array(nutrient).optional(),
   note: z.string().optional(),
 });
 
@@ -117,6 +130,10 @@ export const place = z.strictObject({
   medium: z.enum(['mineral', 'organic', 'mix', 'soilless']).optional(),
   soil: soil.optional(),
   plants: z.array(z.union([kind.name, ownRange])).optional(),
+  diseases: z
+    .array(kind.name)
+    .optional()
+    .meta({ description: 'Plant diseases seen here that follow the pH, such as clubroot.' }),
   target: z.strictObject({ low: kind.ph, high: kind.ph, aim: kind.ph.optional() }).optional(),
   water: z.strictObject({ alkalinity: kind.alkalinity, perYear: kind.waterDepth.optional() }).optional(),
   feeds: z.array(feed).optional(),

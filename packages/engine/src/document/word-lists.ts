@@ -52,3 +52,19 @@ export const cropWords = [
   'lucerne hay',
   'wheat grain',
 ] as const;
+
+/** Nutrients a report may list; nitrogen by its form. */
+export const nutrientWords = ['NO3-N', 'NH4-N', 'P', 'K', 'S', 'Ca', 'Mg', 'Fe', 'Mn', 'B', 'Cu', 'Zn', 'Mo'] as const;
+
+/** What a laboratory draws nutrients out with, as `evidence/soil-test.ts` types them. */
+export const extractants = [
+  'mehlich-3',
+  'dtpa',
+  'bray-p1',
+  'olsen',
+  'ammonium-acetate',
+  'hot-water',
+  'sulfate-s',
+  'sme',
+  'dtpa-sme',
+] as const;

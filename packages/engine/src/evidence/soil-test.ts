@@ -71,6 +71,28 @@ export interface PrintedRate {
   readonly method?: string;
 }
 
+/** What the laboratory drew the nutrients out with. Figures of two extractants are never compared. */
+export type Extractant =
+  | 'mehlich-3'
+  | 'dtpa'
+  | 'bray-p1'
+  | 'olsen'
+  | 'ammonium-acetate'
+  | 'hot-water'
+  | 'sulfate-s'
+  /** Saturated extract of a potting mix, with water or with DTPA. */
+  | 'sme'
+  | 'dtpa-sme';
+
+/** One nutrient of a soil test. */
+export interface NutrientLevel {
+  /** Symbol such as `P` or `Fe`; nitrogen as `NO3-N` or `NH4-N`. */
+  readonly nutrient: string;
+  readonly extractant: Extractant;
+  /** Soil: kg per kg of soil. Saturated extracts (`sme`, `dtpa-sme`): kg per m³ of extract. */
+  readonly value: number;
+}
+
 /** One soil test or home reading of one place, in SI, with its methods kept beside every number. */
 export interface SoilTest {
   readonly id: string;
@@ -118,4 +140,6 @@ export interface SoilTest {
   /** Total lead. */
   readonly lead?: Fraction;
   readonly printedRate?: PrintedRate;
+  /** Levels of nutrients, each with its extractant. */
+  readonly nutrients?: readonly NutrientLevel[];
 }

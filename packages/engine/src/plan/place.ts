@@ -58,6 +58,8 @@ export interface Place {
   readonly plants: readonly PlantRange[];
   /** The gardener's own target, which overrides the plants'. */
   readonly target?: { readonly low: Ph; readonly high: Ph; readonly aim?: Ph };
+  /** Diseases seen here, by key or name, that may set the target. */
+  readonly diseases?: readonly string[];
   readonly tests: readonly SoilTest[];
   readonly applications: readonly PastApplication[];
   readonly water?: Water;

@@ -3,6 +3,7 @@ import type { Message } from '../derivation/message.ts';
 import { type CautionContext, cautionsFor } from '../materials/cautions.ts';
 import type { Product } from '../materials/material.ts';
 import type { UseContext } from '../materials/refuse.ts';
+import { diseaseTarget } from '../nutrients/disease-target.ts';
 import { asks, instead, placeCautions, retestOf } from './around.ts';
 import { chooseProducts } from './choose.ts';
 import { decide, MOST_DRESSINGS } from './decide.ts';
@@ -84,7 +85,7 @@ function begin({ place, target, evidence }: Case, decision: Decision, reasons: r
     place: place.id,
     decision,
     reasons,
-    notes: present?.notes ?? NONE,
+    notes: notesOf(place, present?.notes ?? NONE),
     target,
     layer,
     applications: NO_APPLICATIONS,
@@ -97,6 +98,10 @@ function begin({ place, target, evidence }: Case, decision: Decision, reasons: r
   if (learned !== undefined) draft.learned = learned;
   return draft;
 }
+
+/** What is noted of the reading, and what diseases that are present do to the target. */
+const notesOf = ({ plants, diseases }: Place, notes: readonly Message[]): readonly Message[] =>
+  diseases === undefined ? notes : [...notes, ...diseaseTarget(plants, diseases).messages];
 
 /** An answer without a dose. */
 function resting(about: Case, decision: Decision, reasons: readonly Message[]): Recommendation {

@@ -1,4 +1,5 @@
 import type { Recorder } from '../derivation/derivation.ts';
+import { type DiseaseTarget, diseaseTarget } from '../nutrients/disease-target.ts';
 import type { Ph } from '../units/si.ts';
 import type { Place, PlantRange } from './place.ts';
 import { sharedRange } from './plant-range.ts';
@@ -12,7 +13,8 @@ const NONE: Target['conflicts'] = [];
 
 /**
  * pH the place should have: the gardener's own figures, else the range all its plants share, else a general default.
- * With plants that share no pH the target spans the gap and `conflicts` names the pairs.
+ * With plants that share no pH the target spans the gap and `conflicts` names the pairs. A disease that is present may
+ * move the plants' range, never figures of the gardener's own.
  *
  * @returns target on the scale of the place's tests (soil in water; media extract for soilless mixes)
  * @source plant ranges: almanac `plants`; general 6.0–7.0: njaes-ph and SORREL; soilless 5.5–6.5: MAHER_2008
@@ -28,6 +30,8 @@ export function targetOf(place: Place, recorder?: Recorder): Target {
     const { low, high, conflicts } = sharedRange(soilless ? plants.map(potted) : plants);
     target = { low, high, aim: aimWithin(low, high, plants), conflicts, basis: 'plants' };
   } else target = soilless ? GENERAL_POT : GENERAL;
+  if (place.diseases !== undefined && target.basis === 'plants')
+    target = withDiseases(target, plants, diseaseTarget(plants, place.diseases), recorder);
   if (recorder)
     recorder.step({
       symbol: 'T',
@@ -52,6 +56,47 @@ export function targetOf(place: Place, recorder?: Recorder): Target {
           : plants.map((plant) => `${plant.name} ${plant.low}–${plant.high}`).join('; '),
     });
   return target;
+}
+
+/** Width of a range that a disease moved beyond what the plants call best; own rule. */
+const DISEASE_WIDTH = 0.3;
+
+function withDiseases(
+  target: Target,
+  plants: readonly PlantRange[],
+  found: DiseaseTarget,
+  recorder?: Recorder,
+): Target {
+  if (found.low === undefined && found.high === undefined) return target;
+  let { low, high } = target;
+  if (found.low !== undefined && low < found.low) {
+    low = found.low;
+    high = Math.max(high, low + DISEASE_WIDTH);
+  }
+  if (found.high !== undefined && high > found.high) {
+    high = found.high;
+    low = Math.min(low, high - DISEASE_WIDTH);
+  }
+  const moved = { ...target, low, high, aim: aimWithin(low, high, plants) };
+  if (recorder)
+    recorder.step({
+      symbol: 'T',
+      title: 'Target pH moved by diseases that are present',
+      formula: 'low no lower, high no higher than the limits of the diseases',
+      terms: found.limits.map((limit) => ({
+        symbol: limit.disease,
+        value: `${limit.side} ${limit.ph}`,
+        unit: 'pH',
+        origin: 'table' as const,
+        source: limit.sources[0] ?? 'SORREL',
+      })),
+      value: moved.aim,
+      unit: 'pH',
+      sources: [...new Set(found.limits.flatMap((limit) => limit.sources))],
+      basis: 'judgement',
+      note: 'A pH helps against a disease on some ground and fails on other ground.',
+    });
+  return moved;
 }
 
 const potted = (plant: PlantRange): PlantRange =>

@@ -1,4 +1,5 @@
 import { OpenAPIHono, type RouteConfig, type RouteHandler } from '@hono/zod-openapi';
+import type { Context } from 'hono';
 import { words } from '../words.ts';
 import { entryProblems } from './entry-problems.ts';
 import type { Logger } from './log.ts';
@@ -34,6 +35,19 @@ export function serve<R extends RouteConfig>(
   handler: (c: Parameters<RouteHandler<R, Env>>[0]) => Response | Promise<Response>,
 ): void {
   api.openapi(route, handler as unknown as RouteHandler<R, Env>);
+}
+
+/**
+ * Serves a described GET route without checking its parameters, for what is read most and looks them up anyway: what is
+ * not there is refused all the same.
+ */
+export function serveUnchecked(
+  api: Api,
+  route: RouteConfig & { getRoutingPath(): string },
+  handler: (c: Context<Env, string>) => Response | Promise<Response>,
+): void {
+  api.openAPIRegistry.registerPath(route);
+  api.get(route.getRoutingPath(), handler);
 }
 
 /** A JSON answer that must not be kept. */

@@ -16,6 +16,8 @@ export interface Database {
   integrity(): Promise<readonly string[]>;
   /** Does work that only one program may do at a time, waiting for the others: making and changing the tables. */
   alone<T>(work: () => Promise<T>): Promise<T>;
+  /** Number of a garden's newest entry, 0 for none, where the database can tell it without the query builder. */
+  version?(garden: string): number;
   /** Copies the whole database into a new file while it stays in use. */
   copyTo?(file: string): Promise<void>;
   close(): Promise<void>;

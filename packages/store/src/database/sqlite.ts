@@ -97,6 +97,8 @@ export function openSqlite(file: string, options: { readonly copy?: boolean } = 
     raw.close();
     throw error;
   }
+  // Asked with every reading, and prepared once: the table is there only after the first migration.
+  let version: BetterSqlite3.Statement<[string], number> | undefined;
   const db = new Kysely<Tables>({ dialect: new Dialect(raw) });
   return {
     kind: 'sqlite',
@@ -114,6 +116,10 @@ export function openSqlite(file: string, options: { readonly copy?: boolean } = 
     },
     // Both who come first try; the one who finds the other at work starts over and finds the work done.
     alone: waiting,
+    version(garden) {
+      version ??= raw.prepare<[string], number>('select version from garden where id = ?').pluck();
+      return version.get(garden) ?? 0;
+    },
     async copyTo(target) {
       await raw.backup(target);
     },

@@ -99,6 +99,7 @@ export async function openStore(where: string, options: StoreOptions = {}): Prom
     gardens: () => gardens(database, records),
     version: (garden) =>
       guarded(database, async (db) => {
+        if (database.version !== undefined) return database.version(garden);
         const row = await db.selectFrom('garden').select('version').where('id', '=', garden).executeTakeFirst();
         return row?.version ?? 0;
       }),

@@ -22,13 +22,9 @@ export async function readDocument(file: string): Promise<unknown> {
       if (/\.json$/i.test(file)) throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'JSON', reasonOf(error)));
     }
   }
-  const { parseDocument } = await import('yaml');
-  const parsed = parseDocument(text, { prettyErrors: true });
-  const fault = parsed.errors[0];
-  if (fault !== undefined)
-    throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'YAML', fault.message.trimEnd()));
+  const { parseYaml } = await import('./yaml.ts');
   try {
-    return parsed.toJS({ maxAliasCount: 100 }) ?? undefined;
+    return await parseYaml(text);
   } catch (error) {
     throw new Stop(exit.nothing, words.cannotParse(nameOf(file), 'YAML', reasonOf(error)));
   }

@@ -14,7 +14,8 @@ export function placeText(place: Place, plan: Recommendation, speaker: Speaker):
   const parts = [
     heading(place, speaker),
     `  ${words.decisions[plan.decision]}\n${paragraph(once(plan.reasons).join(' '), 2, 0)}`,
-    facts(place, plan, speaker),
+    facts(place, plan, speaker, once(plan.notes)),
+    list(words.taught, once(plan.learned?.messages ?? [])),
     stepsText(plan, speaker),
     list(words.care, once(plan.cautions)),
     list(words.findOut, once(plan.ask)),
@@ -34,13 +35,14 @@ function heading(place: Place, speaker: Speaker): string {
   return `${title}\n${speaker.rule.repeat(Math.min(pageWidth(), title.length))}`;
 }
 
-function facts(place: Place, plan: Recommendation, speaker: Speaker): string {
+function facts(place: Place, plan: Recommendation, speaker: Speaker, notes: readonly string[]): string {
   const { present, target } = plan;
   const rows: [string, string][] = [];
   if (present === undefined) rows.push([words.phNow, words.noReading]);
   else {
     const spread = phText(Math.max(0.1, present.sd));
     rows.push([words.phNow, words.giveOrTake(phText(present.mean), spread, day(present.date))]);
+    for (const note of notes) rows.push(['', note]);
   }
   if (target.conflicts.length === 0) {
     const [low, high, aim] = [phText(target.low), phText(target.high), phText(target.aim)];

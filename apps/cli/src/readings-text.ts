@@ -17,7 +17,7 @@ export function readingsText(place: Place, plan: Recommendation, speaker: Speake
     const known = methodById(reading.method);
     const mark = known?.basis === 'memory' ? words.memoryMark : '';
     return [
-      (known?.title ?? reading.kind) + mark,
+      (known?.title ?? (reading.kind === 'response' ? words.ownAnswers : reading.kind)) + mark,
       speaker.amount(Math.exp(reading.logBeta0) * scale, perVolume ? 'massPerVolume' : 'massPerArea'),
       `${Number(reading.published.value.toPrecision(3))} ${reading.published.unit}`,
       state,

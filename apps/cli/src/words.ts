@@ -12,7 +12,7 @@ export const words = {
   notDay: (text: string) => `--as-of wants a day such as 2026-10-03, not "${text}".`,
   notChoice: (option: string, text: string, known: string) => `--${option} is ${known}, not "${text}".`,
   strayWord: (text: string) => `"${text}" belongs to no option; words with spaces need quotes.`,
-  noSchema: (name: string) => `there is a schema of the garden and of the plan, not of "${name}".`,
+  noSchema: (name: string, known: readonly string[]) => `there is a schema of ${known.join(', ')}, not of "${name}".`,
   noKey: 'name at least one source, such as OSU-EM9585.',
   noPlace: (name: string, known: readonly string[]) =>
     `There is no place called "${name}" that could be used. There are: ${known.join(', ')}.`,
@@ -61,6 +61,8 @@ export const words = {
   nothingUsable: 'No place could be used, so there is no plan.',
   choicesTitle: 'Taken for granted, because nobody said',
 
+  progress: (done: number, all: number) => `${done} of ${all} places`,
+
   // plan
   asOf: (day: string) => `Plan as of ${day}`,
   phAxis: 'pH',
@@ -89,10 +91,12 @@ export const words = {
   retest: 'Test again',
   retestText: (from: string, to: string) => `${from} to ${to}.`,
   care: 'Take care',
+  taught: 'What this place has taught',
   findOut: 'Find out next',
   instead: 'Would suit it as it is',
   readings: 'How we know',
   readingColumns: ['Reading', 'Resists (per pH)', 'Handbook says', ''] as const,
+  ownAnswers: 'Retests of this place',
   speaks: 'counts',
   besideIt: 'beside',
   agree: 'The readings agree within their errors.',
@@ -167,11 +171,18 @@ const shared = `  --units metric|us   show metric or US units
   --ascii             plain letters only
 `;
 
+const record = `  --store STORE       take the garden from a record, and --garden NAME which one
+`;
+
 /** What `--help` prints, by command. */
 export const help: Readonly<Record<string, string>> = {
   all: `Sorrel keeps every bed, plot and container in the pH range its plants need.
 
   sorrel plan GARDEN        plan a whole garden from its document (YAML or JSON)
+  sorrel forecast GARDEN    what the pH of each place will do
+  sorrel account GARDEN     what pushes the pH, year by year
+  sorrel learned GARDEN     what tests after dressings have taught
+  sorrel compare GARDEN     the ways open to a place, side by side
   sorrel bed --ph 5.4 ...   plan one bed from what you type
   sorrel table TESTS.csv    plan each row of a table of soil tests
   sorrel check GARDEN       read a garden document and report what is wrong
@@ -198,7 +209,47 @@ record: a file such as sorrel-data/sorrel.sqlite, or a postgres: address.
 ${shared}  --why[=FIGURE]      show how the figures came about, or one of them
   --as-of DAY         plan as if today were DAY, such as 2026-10-03
   --place NAME        only this place
+  --no-forecast       do not hold the first step to the forecast: quicker
 `,
+  forecast: `sorrel forecast GARDEN [options]
+
+Draws what the pH of each place will do, with the plan, and how sure that is.
+
+  --without           with nothing put on
+  --years N           years to look ahead, 1 to 5 (default 3)
+  --svg FILE          draw it as a picture, for one place
+  --place NAME        only this place
+${shared}  --why[=FIGURE]      show how the figures came about, or one of them
+  --as-of DAY         look ahead from DAY
+${record}`,
+  account: `sorrel account GARDEN [options]
+
+Everything that pushes the pH of each place, year by year, in one currency,
+and what a year of the same would do.
+
+  --without           with nothing put on
+  --years N           years to look ahead, 1 to 5 (default 3)
+  --place NAME        only this place
+${shared}  --why[=FIGURE]      show how the figures came about, or one of them
+  --as-of DAY         look ahead from DAY
+${record}`,
+  learned: `sorrel learned GARDEN [options]
+
+What tests after dressings have taught about each place, how sure that is, and
+which tests do not fit the others.
+
+  --place NAME        only this place
+${shared}  --why[=FIGURE]      show how the figures came about, or one of them
+  --as-of DAY         as if today were DAY
+${record}`,
+  compare: `sorrel compare GARDEN [options]
+
+The ways open to a place side by side: what each costs, when the pH is in range,
+the chance of going too far, and how often one has to go out.
+
+  --place NAME        only this place
+${shared}  --as-of DAY         as if today were DAY
+${record}`,
   bed: `sorrel bed --ph PH [options]
 
 Plans one bed from what you type.
@@ -265,10 +316,10 @@ Says where a figure comes from. KEY is what stands behind "Source".
 
   --json              for machines
 `,
-  schema: `sorrel schema [garden | plan]
+  schema: `sorrel schema [garden | plan | forecast | account | learned | compare]
 
-Prints the JSON Schema (2020-12) of the garden document, or of what plan --json
-prints.
+Prints the JSON Schema (2020-12) of the garden document, or of what a command
+prints with --json.
 `,
   gardens: `sorrel gardens --store STORE [options]
 

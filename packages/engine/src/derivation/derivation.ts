@@ -89,3 +89,14 @@ export function gaps(derivation: Derivation): string[] {
   }
   return found;
 }
+
+/** Two workings as one, the second after the first. */
+export function joined(first: Derivation, second: Derivation): Derivation {
+  const offset = first.steps.length;
+  const moved = second.steps.map((step) => ({
+    ...step,
+    index: step.index + offset,
+    terms: step.terms.map((term) => (term.step === undefined ? term : { ...term, step: term.step + offset })),
+  }));
+  return { steps: [...first.steps, ...moved] };
+}

@@ -1,8 +1,10 @@
+import { createRecorder, joined } from '../derivation/derivation.ts';
 import type { Product } from '../materials/material.ts';
-import type { Garden } from './place.ts';
+import { outlook } from './outlook.ts';
+import type { Garden, Place, Settings } from './place.ts';
 import { type Options, recommend } from './recommend.ts';
 import type { Recommendation, ShoppingLine } from './recommendation.ts';
-import { refineByForecast } from './refine.ts';
+import { MEMBERS, refineByForecast } from './refine.ts';
 import { shoppingFor } from './shopping.ts';
 
 export interface GardenPlan {
@@ -13,6 +15,8 @@ export interface GardenPlan {
 export interface GardenOptions extends Options {
   /** Hold each first dressing to the forecast; it may make it smaller, and costs some tenths of a second a place. */
   readonly forecast?: boolean;
+  /** With `explain` and `forecast`: keep the working of the forecast behind the first dressing as well. */
+  readonly explainForecast?: boolean;
   /** Told after each place how many are done. */
   readonly onPlace?: (done: number) => void;
 }
@@ -35,7 +39,8 @@ export function planGarden(garden: Garden, options: GardenOptions = {}): GardenP
         product,
       );
     const first = recommend(place, [...left.keys()], garden.settings, options);
-    const recommendation = options.forecast ? refineByForecast(place, garden.settings, first) : first;
+    const refined = options.forecast ? refineByForecast(place, garden.settings, first) : first;
+    const recommendation = options.explainForecast ? withForecast(place, garden.settings, refined) : refined;
     options.onPlace?.(index + 1);
     // Later readers must see the product as entered, not what the earlier places left of it.
     return {
@@ -49,4 +54,13 @@ export function planGarden(garden: Garden, options: GardenOptions = {}): GardenP
     };
   });
   return { recommendations, shopping: shoppingFor(recommendations) };
+}
+
+/** The working of the forecast that the first dressing is held to, after that of the plan. */
+function withForecast(place: Place, settings: Settings, plan: Recommendation): Recommendation {
+  const first = plan.applications.filter(({ number }) => number === 1);
+  if (plan.derivation === undefined || first.length === 0) return plan;
+  const recorder = createRecorder();
+  outlook(place, settings, first, { members: MEMBERS }, recorder);
+  return { ...plan, derivation: joined(plan.derivation, recorder.derivation()) };
 }

@@ -4,7 +4,7 @@ import type { Place, Settings } from './place.ts';
 import type { Application, Recommendation } from './recommendation.ts';
 
 /** Members used while searching; the bands on screen use more. */
-const MEMBERS = 600;
+export const MEMBERS = 600;
 /** A chance this close to the allowed one is not worth another run. */
 const CLOSE = 0.1;
 

@@ -6,6 +6,7 @@ import { learning } from './learning.ts';
 import { limeCredit } from './lime-credit.ts';
 import { limeRequirement } from './lime-requirement.ts';
 import { materials } from './materials.ts';
+import { nutrients } from './nutrients.ts';
 import { plan } from './plan.ts';
 import { plants } from './plants.ts';
 import { rain } from './rain.ts';
@@ -26,4 +27,5 @@ export const adapters: readonly Adapter[] = [
   ...dynamics,
   ...rain,
   ...learning,
+  ...nutrients,
 ];

@@ -2,7 +2,7 @@ import type { Message } from '../derivation/message.ts';
 import type { Medium } from '../soil/soil.ts';
 import type { Ph } from '../units/si.ts';
 import { type Series, seriesFor, usability } from './availability.ts';
-import { NUTRIENT_NAMES, type Nutrient } from './nutrient.ts';
+import { isLockable, NUTRIENT_NAMES, type Nutrient } from './nutrient.ts';
 
 /** How the same nutrient compares at two pH: how many times as usable, with the band the table's uncertainty leaves. */
 export interface Compared {
@@ -64,6 +64,7 @@ export function usableSentences(nutrient: Nutrient, today: Ph, planned: Ph, medi
     planned: { value: planned, dimension: 'ph' },
   } as const;
   const said: Message[] = [{ code: `nutrients.usable-${amount}`, parameters }];
+  if (side(amount) < 0 && isLockable(nutrient)) said.push({ code: 'nutrients.move-ph-first' });
   if (compared.series === 'revised') {
     const old = amountOf(compareUsable(nutrient, today, planned, medium, 'classic'));
     if (side(old) !== side(amount))

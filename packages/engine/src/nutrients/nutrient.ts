@@ -21,6 +21,10 @@ export const NUTRIENT_NAMES: Readonly<Record<Nutrient, string>> = {
   Mo: 'molybdenum',
 };
 
+const LOCKABLE: ReadonlySet<string> = new Set(['P', 'Fe', 'Mn', 'B', 'Cu', 'Zn', 'Mo']);
+/** Whether a pH can hold back what is there; the others are lost from sour soil, not locked in it (cimmyt-availability). */
+export const isLockable = (nutrient: string): boolean => LOCKABLE.has(nutrient);
+
 const byName = new Map<string, Nutrient>(
   NUTRIENTS.flatMap((symbol) => [
     [symbol.toLowerCase(), symbol],

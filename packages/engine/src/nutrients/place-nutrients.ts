@@ -29,6 +29,8 @@ export interface NutrientLine {
   readonly change: readonly Message[];
 }
 
+/** Below this molybdenum is locked up (mo-grower). */
+const SOUR_MOLYBDENUM = 5.5;
 /** A change of pH smaller than this is not worth a sentence: a test does not see it. */
 const SAME = 0.2;
 
@@ -102,6 +104,7 @@ function placeMessages(place: Place, ph: Ph): readonly Message[] {
     const { word } = dangerAt(danger, ph, medium);
     if (word !== 'none') messages.push({ code: `nutrients.danger-${danger}-${word}`, parameters: { ph: at } });
   }
+  if (medium === 'mineral' && ph < SOUR_MOLYBDENUM) messages.push({ code: 'nutrients.molybdenum-sour' });
   for (const plant of place.plants) {
     if (medium === 'soilless') {
       const { flag, limit, known } = potFlag(plant.name, ph);

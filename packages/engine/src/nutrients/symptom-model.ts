@@ -10,7 +10,15 @@ import type { Verdict } from './verdict.ts';
 export const causes: readonly SymptomCauseRow[] = symptomCauses;
 
 /** Least chance any answer has under any cause: gardeners misread leaves, so no answer rules a cause out. */
-const LEAST = 0.02;
+const LEAST = 0.01;
+
+/** How often each answer is given of any plant in trouble; fills what the key does not say of a cause. */
+const background = new Map(
+  symptomSigns
+    .filter(({ cause }) => cause === 'any')
+    .map(({ question, answers }) => [question, new Map(answers.map(({ answer, share }) => [answer, share]))]),
+);
+const usually = (question: Question, answer: string): number => background.get(question)?.get(answer) ?? 0;
 
 const likelihoods = new Map<string, ReadonlyMap<string, number>>();
 for (const { cause, question, answers } of symptomSigns) {
@@ -19,16 +27,17 @@ for (const { cause, question, answers } of symptomSigns) {
   for (const answer of given.keys())
     if (!all.includes(answer)) throw new RangeError(`symptom-signs: ${cause} has no answer ${answer} to ${question}`);
   const used = [...given.values()].reduce((sum, share) => sum + share, 0);
-  const rest = Math.max(0, 1 - used) / Math.max(1, all.length - given.size);
-  const raw = all.map((answer) => Math.max(LEAST, given.get(answer) ?? rest));
+  const open = all.reduce((sum, answer) => (given.has(answer) ? sum : sum + usually(question, answer)), 0);
+  const rest = open > 0 ? Math.max(0, 1 - used) / open : 0;
+  const raw = all.map((answer) => Math.max(LEAST, given.get(answer) ?? rest * usually(question, answer)));
   const total = raw.reduce((sum, each) => sum + each, 0);
   likelihoods.set(`${cause} ${question}`, new Map(all.map((answer, index) => [answer, (raw[index] ?? 0) / total])));
 }
 
-/** Chance of an answer when a cause is at work; every answer alike where the key says nothing. */
+/** Chance of an answer when a cause is at work; as in any plant in trouble where the key says nothing. */
 export function likelihood(cause: string, question: Question, answer: string): number {
   const row = likelihoods.get(`${cause} ${question}`);
-  return row?.get(answer) ?? 1 / QUESTIONS[question].length;
+  return row?.get(answer) ?? usually(question, answer);
 }
 
 /** Width of the step from likely to unlikely along the scale, pH units; own rule. */

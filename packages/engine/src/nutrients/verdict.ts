@@ -9,7 +9,7 @@ import { beside } from './beside.ts';
 import { extractantFault, LIMY_PHOSPHORUS } from './extractant-fit.ts';
 import { classOf, isMediaExtract, type LevelClass, type LevelTable, printedLevel } from './level-class.ts';
 import { manganeseIndex } from './manganese-index.ts';
-import { nutrientName, nutrientOf } from './nutrient.ts';
+import { isLockable, nutrientName, nutrientOf } from './nutrient.ts';
 import { actionsFor } from './verdict-actions.ts';
 
 export type Verdict = 'enough and usable' | 'enough but locked' | 'truly short' | 'too much' | 'cannot tell';
@@ -124,7 +124,7 @@ function lockedBy(nutrient: string, setting: VerdictSetting): Locked | undefined
     if (rule.key === 'p-sour') reasons.push({ code: 'nutrients.phosphorus-doubt' });
     return { reasons, sources: rule.sources, basis: rule.basis };
   }
-  if (symbol === undefined || symbol === 'N') return undefined;
+  if (symbol === undefined || !isLockable(symbol)) return undefined;
   const line = usability(symbol, ph, medium);
   if (line.word !== 'poor') return undefined;
   return {

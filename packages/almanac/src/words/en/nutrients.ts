@@ -5,11 +5,10 @@ export const nutrients = {
   ...symptoms,
 
   // along the pH scale
-  'nutrients.usable-much-less':
-    'At pH {today} the {nutrient} you have is far less usable than at {planned}. Add no more; move the pH.',
-  'nutrients.usable-half':
-    'At pH {today} the {nutrient} you have is only about half as usable as at {planned}. Add no more; move the pH.',
+  'nutrients.usable-much-less': 'At pH {today} the {nutrient} you have is far less usable than at {planned}.',
+  'nutrients.usable-half': 'At pH {today} the {nutrient} you have is only about half as usable as at {planned}.',
   'nutrients.usable-somewhat-less': 'At pH {today} the {nutrient} you have is somewhat less usable than at {planned}.',
+  'nutrients.move-ph-first': 'Adding more helps little until the pH has moved.',
   'nutrients.usable-same': 'For {nutrient} no clear difference is known between pH {today} and {planned}.',
   'nutrients.usable-somewhat-more': 'At pH {today} the {nutrient} you have is somewhat more usable than at {planned}.',
   'nutrients.usable-twice': 'At pH {today} the {nutrient} you have is about twice as usable as at {planned}.',
@@ -81,6 +80,8 @@ export const nutrients = {
     'A pH of {ph} mostly means sodium. Have sodium tested before anything is spread: that is another cure.',
   'nutrients.critical-ph':
     '{plant} may grow less well below pH {limit} (from memory: nobody could retrieve the publication).',
+  'nutrients.molybdenum-sour':
+    'Below pH 5.5 cauliflowers, peas and beans may go short of molybdenum. Lifting the pH mostly cures it; add none.',
   'nutrients.pot-iron-short':
     '{plant} cannot take up enough iron in a mix above pH {limit}; it reads {ph}. Lower the pH of the mix or the water before you feed iron.',
   'nutrients.pot-iron-much':
@@ -125,8 +126,7 @@ export const nutrients = {
     'Stop liming. Feeding the leaves with manganese, as the label says, helps for this season.',
   'nutrients.manganese-sour': 'Raise the pH to above 5.5, and drain wet ground. Give no manganese.',
   'nutrients.manganese-wet': 'Give no manganese, and see that the ground drains.',
-  'nutrients.phosphorus-locked':
-    'Move the pH, or wait for warm soil. Add no phosphorus: it runs off into ponds and streams.',
+  'nutrients.phosphorus-locked': 'Wait for warm soil too. Phosphorus you add runs off into ponds and streams.',
   'nutrients.zinc-locked': 'Feeding the leaves with zinc, as the label says, helps for this season.',
   'nutrients.magnesium-sour': 'Dolomitic lime cures both: it raises the pH and brings magnesium.',
   'nutrients.magnesium-plain': 'Use magnesium sulfate, not lime: the pH needs no lifting for this.',

@@ -10,12 +10,12 @@ const rooms = {
   'apps/web': ['store', 'print', 'engine', 'almanac'],
   'apps/server': ['store', 'print', 'engine', 'almanac'],
   'apps/cli': ['store', 'print', 'engine', 'almanac'],
-  'packages/print': ['store', 'engine', 'almanac'],
+  'packages/print': ['engine', 'almanac'],
   'packages/store': ['engine', 'almanac'],
   'packages/engine': ['almanac'],
   'packages/almanac': [],
 } as const;
-const names = ['web', 'server', 'cli', 'print', 'store', 'engine', 'almanac'];
+const names = ['web', 'server', 'cli', 'print', 'engine', 'almanac'];
 const folderOf = (name: string) => (['web', 'server', 'cli'].includes(name) ? `apps/${name}` : `packages/${name}`);
 
 const root = fileURLToPath(new URL('..', import.meta.url));

@@ -1,6 +1,6 @@
 import { bufferRange } from '../evidence/buffer-check.ts';
-import { isDate } from '../evidence/day-number.ts';
 import type { SoilTest } from '../evidence/soil-test.ts';
+import { isIsoDate } from '../units/calendar.ts';
 import type { IsoDate } from '../units/si.ts';
 
 const realDays = new Map<string, boolean>();
@@ -10,7 +10,7 @@ function realDay(date: string): boolean {
   const known = realDays.get(date);
   if (known !== undefined) return known;
   if (realDays.size > 5000) realDays.clear();
-  const real = isDate(date);
+  const real = isIsoDate(date);
   realDays.set(date, real);
   return real;
 }

@@ -1,7 +1,7 @@
 import type { Problem } from '../derivation/problem.ts';
+import { dayNumber, isIsoDate } from '../units/calendar.ts';
 import type { IsoDate } from '../units/si.ts';
 import { checkBuffer } from './buffer-check.ts';
-import { dayNumber, isDate } from './day-number.ts';
 import type { SoilTest } from './soil-test.ts';
 import { limitsOf } from './test-limits.ts';
 import { addsUp } from './texture-sum.ts';
@@ -37,7 +37,7 @@ export function checkSoilTest(
   const report = (code: string, field: string, value: unknown, message: string, fix: string): void => {
     problems.push({ code: `evidence.${code}`, place: name, field: `${at}.${field}`, value, message, fix });
   };
-  if (!isDate(test.date))
+  if (!isIsoDate(test.date))
     report(
       'date',
       'date',

@@ -1,8 +1,8 @@
 import type { Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
+import { dayNumber } from '../units/calendar.ts';
 import type { IsoDate } from '../units/si.ts';
 import { type Comparable, comparable, type PlaceFacts } from './comparable.ts';
-import { dayNumber } from './day-number.ts';
 import { isMediaMethod } from './ph-conversion/to-water-ph.ts';
 import type { SoilTest } from './soil-test.ts';
 

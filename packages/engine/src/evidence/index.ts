@@ -7,7 +7,6 @@ export type { PresentOptions, SetAside } from './choose-tests.ts';
 export * from './combine-ph.ts';
 export * from './comparable.ts';
 export * from './cores-needed.ts';
-export * from './day-number.ts';
 export * from './detectable-change.ts';
 export * from './exchangeable.ts';
 export * from './fizz.ts';

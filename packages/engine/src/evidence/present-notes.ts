@@ -1,6 +1,6 @@
 import type { Message } from '../derivation/message.ts';
+import { dayNumber } from '../units/calendar.ts';
 import type { IsoDate } from '../units/si.ts';
-import { dayNumber } from './day-number.ts';
 import { seasonOf, swingsWithSeason } from './season.ts';
 import type { SoilTest } from './soil-test.ts';
 

@@ -1,11 +1,11 @@
 import type { Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
 import type { PhEstimate } from '../soil/soil.ts';
+import { dayNumber } from '../units/calendar.ts';
 import type { IsoDate, Ph } from '../units/si.ts';
 import { choose, type PresentOptions, type SetAside } from './choose-tests.ts';
 import { combine, type DayReading, groupByDay } from './combine-ph.ts';
 import { type Comparable, comparable } from './comparable.ts';
-import { dayNumber } from './day-number.ts';
 import { isMediaMethod } from './ph-conversion/to-water-ph.ts';
 import { notesOn } from './present-notes.ts';
 import type { SoilTest } from './soil-test.ts';

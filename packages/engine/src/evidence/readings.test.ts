@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { dayNumber, isIsoDate } from '../units/calendar.ts';
 import { BUFFER_SETS, bufferPhAt, buffersOf } from './calibration-buffer.ts';
 import { carbonateOf, limeUnknown } from './carbonate.ts';
 import { coresNeeded } from './cores-needed.ts';
-import { dayNumber, isDate } from './day-number.ts';
 import { DETECTABLE, DETECTABLE_SAME_LAB, detectableChange } from './detectable-change.ts';
 import { aluminiumSaturation, baseSaturationOf, effectiveCec, sodiumShare } from './exchangeable.ts';
 import { carbonateByAcid, carbonateByVinegar, fizzClass } from './fizz.ts';
@@ -55,10 +55,10 @@ describe('days', () => {
   it('are those of the calendar', () => {
     for (const date of ['1970-01-01', '2000-02-29', '2024-12-31', '1999-03-01', '2100-03-01'])
       expect(dayNumber(date)).toBe(Date.parse(`${date}T00:00:00Z`) / 86400000);
-    expect(isDate('2024-02-29')).toBe(true);
-    expect(isDate('2025-02-29')).toBe(false);
-    expect(isDate('2025-13-01')).toBe(false);
-    expect(isDate('15.4.2025')).toBe(false);
+    expect(isIsoDate('2024-02-29')).toBe(true);
+    expect(isIsoDate('2025-02-29')).toBe(false);
+    expect(isIsoDate('2025-13-01')).toBe(false);
+    expect(isIsoDate('15.4.2025')).toBe(false);
   });
 });
 

@@ -1,6 +1,6 @@
 import { seasonShift } from '@sorrel/almanac/season-shift';
+import { monthOf } from '../units/calendar.ts';
 import type { IsoDate, Ph } from '../units/si.ts';
-import { monthOf } from './day-number.ts';
 import type { PhMethod } from './soil-test.ts';
 
 const shift = (name: string) => {

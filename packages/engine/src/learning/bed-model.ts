@@ -1,7 +1,7 @@
-import { dayNumber } from '../evidence/day-number.ts';
 import { run } from '../forecast/kernel.ts';
 import { type Scenario, scenario } from '../forecast/scenario.ts';
 import type { ForecastInput } from '../forecast/types.ts';
+import { dayNumber } from '../units/calendar.ts';
 import type { IsoDate, Ph } from '../units/si.ts';
 import { type Latents, latentsOf, membersOf } from './latent.ts';
 import type { BedRecord } from './types.ts';

@@ -1,13 +1,13 @@
 import type { Problem } from '../derivation/problem.ts';
-import { isDate } from '../evidence/day-number.ts';
 import { checkForecast } from '../forecast/check.ts';
+import { isIsoDate } from '../units/calendar.ts';
 import type { BedRecord, LearnOptions } from './types.ts';
 
 /** What is wrong with a record, each with field, value and what to enter instead; empty when all is well. */
 export function checkRecord(record: BedRecord, options: LearnOptions): Problem[] {
   const found: Problem[] = [];
   const date = (field: string, value: string) => {
-    if (!isDate(value))
+    if (!isIsoDate(value))
       found.push({
         code: 'learning.date',
         field,

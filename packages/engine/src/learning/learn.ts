@@ -1,10 +1,10 @@
 import type { Recorder } from '../derivation/derivation.ts';
-import { dayNumber } from '../evidence/day-number.ts';
 import { YEAR_SD } from '../evidence/test-error.ts';
 import type { ParameterName } from '../forecast/parameter-set.ts';
 import { P } from '../forecast/parameters.ts';
 import { createRandom } from '../forecast/random.ts';
 import type { BufferCurve, LogEstimate } from '../soil/soil.ts';
+import { dayNumber } from '../units/calendar.ts';
 import { type BedModel, bedModel } from './bed-model.ts';
 import { checkRecord } from './check.ts';
 import { infer } from './infer.ts';

@@ -1,10 +1,10 @@
 import type { Message } from '../derivation/message.ts';
 import { averageDay, type DayReading } from '../evidence/combine-ph.ts';
 import { type Comparable, comparable } from '../evidence/comparable.ts';
-import { dayNumber } from '../evidence/day-number.ts';
 import type { SoilTest } from '../evidence/soil-test.ts';
 import { CORE_SD } from '../evidence/test-error.ts';
 import type { ForecastApplication } from '../forecast/types.ts';
+import { dayNumber } from '../units/calendar.ts';
 import type { IsoDate, Metre } from '../units/si.ts';
 import type { LeftOut, TestRole } from './types.ts';
 

@@ -1,6 +1,6 @@
 import type { Recorder } from '../derivation/derivation.ts';
-import { dayNumber } from '../evidence/day-number.ts';
 import { changeBeyondError } from '../evidence/detectable-change.ts';
+import { dayNumber } from '../units/calendar.ts';
 import type { IsoDate, Ph } from '../units/si.ts';
 import type { Change, LearnedTest, Trend } from './types.ts';
 

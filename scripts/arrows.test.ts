@@ -15,7 +15,7 @@ const rooms = {
   'packages/engine': ['almanac'],
   'packages/almanac': [],
 } as const;
-const names = ['web', 'server', 'cli', 'print', 'engine', 'almanac'];
+const names = ['web', 'server', 'cli', 'print', 'store', 'engine', 'almanac'];
 const folderOf = (name: string) => (['web', 'server', 'cli'].includes(name) ? `apps/${name}` : `packages/${name}`);
 
 const root = fileURLToPath(new URL('..', import.meta.url));

@@ -15,7 +15,9 @@ export async function run(args: readonly string[]): Promise<number> {
   const units = unitsOf(values.units, 'bed') ?? unitsMeant(values);
   const result = readGarden(bedDocument(values, today), { today });
   const problems = result.problems.map((each) => ({ ...each, field: optionOf(each.field) }));
-  const code = await serve({ ...result, problems }, { ...values, units });
+  // One bed is planned without a forecast, so the weather matters to nothing here.
+  const choices = result.choices.filter(({ message }) => message.code !== 'document.choice-weather');
+  const code = await serve({ ...result, problems, choices }, { ...values, units });
   // With one bed there is no rest to serve: a plan without its test is no answer to what was asked.
   return code === exit.partly && result.garden.places.every((place) => place.tests.length === 0) ? exit.nothing : code;
 }

@@ -1,7 +1,8 @@
 import type { Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
+import { mayDose } from '../evidence/test-error.ts';
 import type { Product } from '../materials/material.ts';
-import { addDays, addMonths } from '../units/calendar.ts';
+import { addDays, addMonths, laterOf } from '../units/calendar.ts';
 import type { IsoDate } from '../units/si.ts';
 import { capFor } from './cap.ts';
 import type { Place, Settings } from './place.ts';
@@ -30,6 +31,8 @@ export interface Job {
 export interface Dressings {
   readonly applications: readonly Application[];
   readonly retest: { readonly earliest: IsoDate; readonly latest: IsoDate };
+  /** Day of what was spread since the last test that may set a dose; then even the first step waits for a retest. */
+  readonly spread: IsoDate | undefined;
   /** Dressings the whole need would take at the published maximum. */
   readonly count: number;
   /** True when the published maximum, not the risk or the need, set the first dressing. */
@@ -60,17 +63,39 @@ export function dressingsOf(job: Job, recorder?: Recorder): Dressings {
     pot
       ? { earliest: addDays(date, 28), latest: addDays(date, 42) }
       : retestAfter(direction, date, cap.months, settings);
-  let window = windowFrom(settings.today);
-  const applications: Application[] = share(first, ranked, 1, window, job, false);
-  const retest = retestFrom(window.earliest);
+  const spread = spreadSinceTest(place);
+  // A retest stands between steps, so what was spread since the last test is the step before this one.
+  const after = spread === undefined ? undefined : retestFrom(spread);
+  let window = windowFrom(
+    after === undefined ? settings.today : addDays(laterOf(after.earliest, settings.today), TO_HEAR_BACK),
+  );
+  const applications: Application[] = share(first, ranked, 1, window, job, after !== undefined);
+  const retest =
+    after === undefined
+      ? retestFrom(window.earliest)
+      : {
+          earliest: laterOf(after.earliest, settings.today),
+          latest: laterOf(after.latest, addMonths(settings.today, 1)),
+        };
   const rests = capThenRest(need - first, cap.currency);
-  let earliest = addDays(retest.earliest, TO_HEAR_BACK);
+  let earliest = addDays(retestFrom(window.earliest).earliest, TO_HEAR_BACK);
   for (let i = 0; i < Math.min(rests.length, MOST_LISTED); i++) {
     window = windowFrom(earliest);
     applications.push(...share(rests[i] as number, ranked.slice(0, 1), i + 2, window, job, true));
     earliest = addDays(retestFrom(window.earliest).earliest, TO_HEAR_BACK);
   }
-  return { applications, retest, count: Math.ceil(need / cap.currency - 1e-9), capped };
+  return { applications, retest, spread, count: Math.ceil(need / cap.currency - 1e-9), capped };
+}
+
+/** Day of the last application that no dosing test has seen yet. */
+function spreadSinceTest({ tests, applications }: Place): IsoDate | undefined {
+  if (applications.length === 0) return undefined;
+  let tested = '';
+  for (const test of tests)
+    if (test.ph !== undefined && mayDose(test.instrument) && test.date > tested) tested = test.date;
+  let spread = '';
+  for (const { date } of applications) if (date >= tested && date > spread) spread = date;
+  return spread === '' ? undefined : spread;
 }
 
 function workOf(direction: 'raise' | 'lower', product: Product, place: Place): Work {

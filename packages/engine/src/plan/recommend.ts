@@ -148,6 +148,8 @@ function acting(about: Case, direction: 'raise' | 'lower', reasons: readonly Mes
     why.push(
       dressings.capped ? STEP_CAP : direction === 'lower' && safe >= wanted * 0.999 ? STEP_TWO_THIRDS : STEP_RISK,
     );
+  if (dressings.spread !== undefined)
+    why.push({ code: 'plan.step-after-retest', parameters: { date: dressings.spread } });
   if (reconciled?.disagree) why.push(DISAGREE);
   why.push(...choice.why);
   if (choice.assumed) why.push({ code: 'plan.product-assumed', parameters: { product: choice.ranked[0]?.name ?? '' } });

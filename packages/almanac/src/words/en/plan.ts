@@ -35,6 +35,8 @@ export const plan = {
   'plan.step-cap': 'The whole amount is more than may be given at once, so it goes on in steps with a retest between.',
   'plan.step-risk':
     'The first step is smaller than the whole need, because nobody knows yet just how this soil answers. Retest, then decide on the rest.',
+  'plan.step-after-retest':
+    'Material was spread on {date}, and no test has seen it yet. Spread nothing more before the retest.',
   'plan.step-two-thirds': 'Sulfur works slowly, so give two thirds first. Retest, then decide on the rest.',
   'plan.step-forecast':
     'The first step was made smaller, because the forecast gave too large a chance of going too far.',

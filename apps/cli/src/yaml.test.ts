@@ -46,7 +46,7 @@ describe('parseYaml', () => {
     );
     await fc.assert(
       fc.asyncProperty(word, async (written) => {
-        const text = `a: ${written}\nb: [${written}]\n`;
+        const text = `a: ${written}\nb: [${written}]\n${written}: c\n`;
         let full: unknown;
         try {
           full = parse(text);

@@ -12,7 +12,8 @@ const UNUSUAL = /[&*!]|<<|\d_|0[bB]\d/;
 export async function parseYaml(text: string): Promise<unknown> {
   if (!UNUSUAL.test(text))
     try {
-      return load(text, { schema: CORE_SCHEMA }) ?? undefined;
+      const value = load(text, { schema: CORE_SCHEMA });
+      if (named(value)) return value ?? undefined;
     } catch {
       // The full reader below says what is wrong, in its own words and with the line.
     }
@@ -21,4 +22,11 @@ export async function parseYaml(text: string): Promise<unknown> {
   const fault = parsed.errors[0];
   if (fault !== undefined) throw new Error(fault.message.trimEnd());
   return parsed.toJS({ maxAliasCount: 100 }) ?? undefined;
+}
+
+/** Whether every field is named by a word: the readers differ on fields named by nothing or by a figure. */
+function named(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return true;
+  if (Array.isArray(value)) return value.every(named);
+  return Object.entries(value).every(([key, each]) => key !== 'null' && /\p{L}/u.test(key) && named(each));
 }

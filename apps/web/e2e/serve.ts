@@ -18,6 +18,8 @@ export interface Served {
 export const serve = (): Promise<Served> => (existsSync(server) ? realServer() : pagesAlone());
 
 async function realServer(): Promise<Served> {
+  // The test runner says `test` here, and the pages would be built for development.
+  process.env.NODE_ENV = 'production';
   await build({ root: web, logLevel: 'warn' });
   const data = mkdtempSync(join(tmpdir(), 'sorrel-e2e-'));
   const child = spawn(process.execPath, [server], {
@@ -46,6 +48,7 @@ async function realServer(): Promise<Served> {
 }
 
 async function pagesAlone(): Promise<Served> {
+  process.env.NODE_ENV = 'production';
   process.env.VITE_STORE = 'memory';
   const outDir = join(web, 'dist', 'alone');
   await build({ root: web, logLevel: 'warn', build: { outDir, chunkSizeWarningLimit: 2000 } });

@@ -23,9 +23,10 @@ export function Frame({ garden, ofGarden, children }: Props) {
         {label('web.skip')}
       </a>
       <header className={`${styles.header} no-print`}>
-        <Link href="~/" className={styles.brand} aria-label={label('web.nav-gardens')}>
+        <Link href="~/" className={styles.brand}>
           <img src="/sorrel.svg" alt="" width="28" height="28" />
           <span className={garden === undefined || front ? undefined : styles.brandShort}>{label('web.name')}</span>
+          <span className="hidden-text">{label('web.nav-gardens')}</span>
         </Link>
         {garden === undefined || front ? null : <p className={styles.garden}>{garden}</p>}
         <Units ofGarden={ofGarden} />

@@ -11,7 +11,12 @@ interface Props {
 export function Disclosure({ title, children }: Props) {
   const [seen, setSeen] = useState(false);
   return (
-    <details className={styles.disclosure} onToggle={(event) => setSeen((was) => was || event.currentTarget.open)}>
+    <details
+      className={styles.disclosure}
+      onToggle={(event) => {
+        if (event.currentTarget.open) setSeen(true);
+      }}
+    >
       <summary>{title}</summary>
       {seen ? <div className={styles.body}>{children()}</div> : null}
     </details>

@@ -26,8 +26,8 @@ export function Table({
   cards = false,
 }: Props) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a keyboard must be able to scroll what does not fit
-    <section className={`${styles.scroll} ${cards ? styles.cards : ''}`} aria-label={caption} tabIndex={0}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex lint/a11y/useSemanticElements: a keyboard must be able to scroll what does not fit
+    <div role="group" className={`${styles.scroll} ${cards ? styles.cards : ''}`} aria-label={caption} tabIndex={0}>
       <table role="table" className={`${styles.table} ${figures ? styles.figures : ''}`}>
         <caption className="hidden-text">{caption}</caption>
         <thead role="rowgroup">
@@ -55,6 +55,6 @@ export function Table({
           ))}
         </tbody>
       </table>
-    </section>
+    </div>
   );
 }

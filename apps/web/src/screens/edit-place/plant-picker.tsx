@@ -59,6 +59,9 @@ export function PlantPicker({
         </ul>
       )}
       <Combobox.Root<PlantRow>
+        inline
+        open={typed.trim() !== ''}
+        autoHighlight
         items={found}
         filter={null}
         value={null}
@@ -71,26 +74,26 @@ export function PlantPicker({
           if (plant !== null) add(plant.name);
         }}
       >
-        <Combobox.Input id={id} aria-describedby={`${id}-hint`} className={styles.input} autoComplete="off" />
-        <Combobox.Portal>
-          <Combobox.Positioner className={styles.positioner} sideOffset={4}>
-            <Combobox.Popup className={styles.popup}>
-              <Combobox.Empty>
-                {typed.trim() === '' ? null : <p className={styles.empty}>{label('web.edit-plants-none')}</p>}
-              </Combobox.Empty>
-              <Combobox.List>
-                {(plant: PlantRow) => (
-                  <Combobox.Item key={plant.key} value={plant} className={styles.item}>
-                    <span>
-                      {plant.name} <small>{plant.botanical}</small>
-                    </span>
-                    <span className={styles.range}>{range(plant.low, plant.high)}</span>
-                  </Combobox.Item>
-                )}
-              </Combobox.List>
-            </Combobox.Popup>
-          </Combobox.Positioner>
-        </Combobox.Portal>
+        <Combobox.Input
+          id={id}
+          aria-describedby={`${id}-hint`}
+          aria-expanded={found.length > 0}
+          className={styles.input}
+          autoComplete="off"
+        />
+        <div className={styles.popup} hidden={typed.trim() === ''}>
+          {found.length > 0 ? null : <p className={styles.empty}>{label('web.edit-plants-none')}</p>}
+          <Combobox.List aria-label={label('web.edit-plants-list')}>
+            {(plant: PlantRow) => (
+              <Combobox.Item key={plant.key} value={plant} className={styles.item}>
+                <span>
+                  {plant.name} <small>{plant.botanical}</small>
+                </span>
+                <span className={styles.range}>{range(plant.low, plant.high)}</span>
+              </Combobox.Item>
+            )}
+          </Combobox.List>
+        </div>
       </Combobox.Root>
       {typed.trim() === '' || own !== undefined ? null : (
         <Button look="quiet" onClick={() => setOwn(typed.trim())}>

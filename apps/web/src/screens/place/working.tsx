@@ -118,7 +118,8 @@ function Readings({ place, plan }: Props) {
             key: `${reading.method}-${index}`,
             cells: [
               <>
-                {method?.title ?? (reading.kind === 'response' ? label('web.working-response') : reading.kind)} {method?.basis === 'memory' ? <Memory /> : null}
+                {method?.title ?? (reading.kind === 'response' ? label('web.working-response') : reading.kind)}{' '}
+                {method?.basis === 'memory' ? <Memory /> : null}
               </>,
               speaker.amount(Math.exp(reading.logBeta0) * scale, perVolume ? 'massPerVolume' : 'massPerArea'),
               `${Number(reading.published.value.toPrecision(3))} ${reading.published.unit}`,

@@ -27,6 +27,7 @@ export const editPlace = {
   'web.edit-situation-around': 'Only between plants that stay',
   'web.edit-situation-lawn': 'No, it is a lawn',
   'web.edit-plants': 'What grows or will grow here',
+  'web.edit-plants-list': 'Plants found',
   'web.edit-plants-hint': 'Type a few letters and choose. Add as many as you like.',
   'web.edit-plants-none': 'No plant of the almanac is called that.',
   'web.edit-plants-near': 'Did you mean one of these?',

@@ -1,0 +1,91 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type House, openHouse, type Size, sizes } from './harness.ts';
+
+let house: House;
+beforeAll(async () => {
+  house = await openHouse();
+});
+afterAll(() => house.close());
+
+async function openBed(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Invented garden on sour ground' }).click();
+  await page.locator('ol').last().getByRole('link', { name: 'Long vegetable bed' }).click();
+  await page.getByRole('heading', { name: 'What pushes the pH' }).waitFor();
+}
+
+for (const size of Object.keys(sizes) as Size[])
+  describe(`at ${sizes[size].width} px`, () => {
+    it('switches units everywhere at once, and remembers', async () => {
+      const { page, leave } = await house.visit(size);
+      await openBed(page);
+      const main = page.locator('main');
+      expect(await main.textContent()).toMatch(/lb\/100 sq ft/);
+      await page.getByText('Metric', { exact: true }).click();
+      expect(await main.textContent()).toMatch(/g\/m²/);
+      expect(await page.locator('#plan ~ div').first().textContent()).not.toMatch(/\blb\b(?! bag)/);
+      await page.goto(house.url);
+      await openBed(page);
+      expect(await main.textContent()).toMatch(/g\/m²/);
+      await leave();
+    });
+
+    it('answers a what-if, says when the wish is unwise, and keeps it only when asked', async () => {
+      const { page, complaints, leave } = await house.visit(size);
+      await openBed(page);
+      await page.getByText('Move a slider').click();
+      const first = page.getByRole('row', { name: /^First step/ });
+      const before = await first.textContent();
+      const aim = page.getByLabel('pH to aim for');
+      await aim.fill('6.7');
+      expect(await first.textContent()).not.toBe(before);
+      await aim.fill('7.4');
+      await page.getByText('That is outside what the plants here want').waitFor();
+      await page.getByRole('button', { name: 'Back to the plan' }).click();
+      expect(await first.textContent()).toBe(before);
+      await page.getByLabel('Depth worked').fill('0.3');
+      expect(await first.textContent()).not.toBe(before);
+      await page.getByRole('button', { name: 'Keep this target and depth' }).click();
+      await page.getByText('Target and depth of Long vegetable bed kept.').waitFor();
+      await page.getByText('12 in deep').waitFor();
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await page.getByText('6 in deep').waitFor();
+      expect(complaints).toEqual([]);
+      await leave();
+    });
+
+    it('shows the working of every figure with its sources', async () => {
+      const { page, leave } = await house.visit(size);
+      await openBed(page);
+      await page.getByText('The working').click();
+      await page.getByRole('heading', { name: 'Where the figures come from' }).waitFor();
+      const steps = page.locator('details ol > li');
+      expect(await steps.count()).toBeGreaterThan(5);
+      for (const text of await steps.allTextContents()) expect(text).toMatch(/Source: \S/);
+      expect(await page.getByText('(unknown source)').count()).toBe(0);
+      await leave();
+    });
+
+    it('works with the keyboard alone', async () => {
+      const { page, leave } = await house.visit(size);
+      await page.keyboard.press('Tab');
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the content');
+      const tabTo = async (name: RegExp) => {
+        for (let presses = 0; presses < 80; presses++) {
+          await page.keyboard.press('Tab');
+          if (name.test(await page.evaluate(() => document.activeElement?.textContent ?? ''))) return;
+        }
+        throw new Error(`Tab never reached ${name}`);
+      };
+      await tabTo(/Invented garden on sour ground/);
+      await page.keyboard.press('Enter');
+      await page.getByRole('heading', { name: 'All places on one pH line' }).waitFor();
+      await tabTo(/^Long vegetable bed/);
+      await page.keyboard.press('Enter');
+      await page.getByRole('heading', { name: 'What to do' }).waitFor();
+      await tabTo(/^The working/);
+      await page.keyboard.press('Enter');
+      await page.getByRole('heading', { name: 'Where the figures come from' }).waitFor();
+      await leave();
+    });
+  });

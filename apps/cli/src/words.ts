@@ -1,3 +1,5 @@
+import { nutrientHelp } from './nutrients-words.ts';
+
 /** Everything the command line says of its own; sentences about soil come from the almanac's catalogue. */
 const helpHint = (command: string): string => `See: sorrel ${command} --help`;
 
@@ -176,6 +178,7 @@ const record = `  --store STORE       take the garden from a record, and --garde
 
 /** What `--help` prints, by command. */
 export const help: Readonly<Record<string, string>> = {
+  ...nutrientHelp,
   all: `Sorrel keeps every bed, plot and container in the pH range its plants need.
 
   sorrel plan GARDEN        plan a whole garden from its document (YAML or JSON)
@@ -185,6 +188,9 @@ export const help: Readonly<Record<string, string>> = {
   sorrel compare GARDEN     the ways open to a place, side by side
   sorrel bed --ph 5.4 ...   plan one bed from what you type
   sorrel table TESTS.csv    plan each row of a table of soil tests
+  sorrel usable GARDEN      what its pH does to the nutrients, and what is locked
+  sorrel leaves             what may lie behind what you see on a plant
+  sorrel weeds NAME ...     what weeds say of the pH
   sorrel check GARDEN       read a garden document and report what is wrong
   sorrel plants [WORDS]     plants and the pH they want
   sorrel materials [WORDS]  limes, sulfurs and other materials

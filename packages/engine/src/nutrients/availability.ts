@@ -16,7 +16,7 @@ const GOOD = 0.75;
 const FAIR = 0.5;
 /** Least risk that is called some, and high; own rule. */
 const SOME = 0.15;
-const HIGH = 0.5;
+const HIGH = 0.6;
 
 export interface Usability {
   readonly nutrient: Nutrient;
@@ -43,6 +43,10 @@ export interface DangerLevel {
   readonly sources: readonly string[];
   readonly basis: Basis;
 }
+
+/** The word for a share of a nutrient's best, and for a risk; own rule. */
+export const usableWord = (share: number): UsableWord => (share >= GOOD ? 'good' : share >= FAIR ? 'fair' : 'poor');
+export const dangerWord = (risk: number): DangerWord => (risk >= HIGH ? 'high' : risk >= SOME ? 'some' : 'none');
 
 const rows = new Map<string, AvailabilityRow>();
 for (const row of availability) rows.set(`${row.subject} ${row.series} ${row.medium}`, row);
@@ -92,7 +96,7 @@ export function usability(
 ): Usability {
   const row = availabilityRow(nutrient, series, series === 'organic' ? 'organic' : 'mineral');
   const relative = along(row, ph);
-  const word: UsableWord = relative >= GOOD ? 'good' : relative >= FAIR ? 'fair' : 'poor';
+  const word = usableWord(relative);
   if (recorder)
     recorder.step({
       symbol: `a(${nutrient})`,
@@ -131,6 +135,6 @@ export function usability(
 export function dangerAt(danger: Danger, ph: Ph, medium: Medium): DangerLevel {
   const row = availabilityRow(danger, 'risk', mediumOf(medium));
   const relative = along(row, ph);
-  const word: DangerWord = relative >= HIGH ? 'high' : relative >= SOME ? 'some' : 'none';
+  const word = dangerWord(relative);
   return { danger, ph, relative, word, beyond: outside(ph), sources: row.sources, basis: row.basis };
 }

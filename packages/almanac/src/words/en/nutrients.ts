@@ -40,7 +40,7 @@ export const nutrients = {
   'nutrients.picture-series-organic': 'peat and bark, from memory',
   'nutrients.picture-today': 'today, pH {ph}',
   'nutrients.picture-planned': 'planned, pH {ph}',
-  'nutrients.picture-key': 'Line: how usable, low to high. Hatched: danger. Grey: how sure.',
+  'nutrients.picture-key': 'Line: how usable, low to high. Broken line: danger. Grey: how sure.',
   'nutrients.picture-line': '{subject}: {word} at pH {ph}.',
   'nutrients.word-good': 'good',
   'nutrients.word-fair': 'fair',
@@ -72,7 +72,7 @@ export const nutrients = {
 
   // dangers
   'nutrients.danger-aluminium-toxicity-some': 'At pH {ph} aluminium may begin to hurt roots in mineral soil.',
-  'nutrients.danger-aluminium-toxicity-high': 'At pH {ph} aluminium is likely to hurt the roots of most plants.',
+  'nutrients.danger-aluminium-toxicity-high': 'At pH {ph} aluminium is likely to hurt the roots of many plants.',
   'nutrients.danger-manganese-toxicity-some': 'At pH {ph} manganese may become too much, most of all in wet soil.',
   'nutrients.danger-manganese-toxicity-high': 'At pH {ph} manganese may be too much for many plants.',
   'nutrients.danger-sodium-hazard-some': 'At pH {ph} sodium may be behind it. Have sodium tested.',

@@ -1,0 +1,49 @@
+import { writeFileSync } from 'node:fs';
+import { placeNutrients, usablePicture } from '@sorrel/engine/nutrients';
+import { planGarden } from '@sorrel/engine/plan';
+import { answer } from '../answer.ts';
+import { exit, Stop } from '../exit.ts';
+import { gardenFor, gardenOptions } from '../garden-input.ts';
+import { nameOf, reasonOf } from '../input.ts';
+import { hanging } from '../layout.ts';
+import { nutrientWords } from '../nutrients-words.ts';
+import { read } from '../options.ts';
+import { usableText } from '../usable-text.ts';
+import { words } from '../words.ts';
+
+const options = { ...gardenOptions, svg: { type: 'string' } } as const;
+
+/** `sorrel usable GARDEN`: what the pH of each place does to its nutrients. */
+export async function run(args: readonly string[]): Promise<number> {
+  const { values, positionals } = read(args, options, 'usable');
+  const { read: found, speaker } = await gardenFor(values, positionals, 'usable');
+  const { places } = found.garden;
+  if (values.svg !== undefined && places.length > 1)
+    throw new Stop(exit.usage, words.usage('usable', nutrientWords.needsOnePlace(places.map(({ name }) => name))));
+  const plans = planGarden(found.garden).recommendations;
+  let drawn: ReturnType<typeof usablePicture> | undefined;
+  const frame = { json: values.json, title: nutrientWords.usableTitle, foot: nutrientWords.judged };
+  const code = await answer(found, speaker, frame, (place, index) => {
+    const plan = plans[index];
+    const present = plan?.present;
+    if (plan === undefined || present === undefined)
+      return { answered: false, json: {}, text: hanging('', nutrientWords.noPh, 2) };
+    const moves = plan.applications.length > 0;
+    const nutrients = placeNutrients(place, present.mean, moves ? plan.target.aim : undefined);
+    const { today, planned } = nutrients;
+    drawn = usablePicture(place.medium, { today, ...(planned === undefined ? {} : { planned }) });
+    return { answered: true, json: { nutrients }, text: usableText(nutrients, speaker) };
+  });
+  if (values.svg === undefined || drawn === undefined) return code;
+  const { usablePictureSvg } = await import('@sorrel/print/picture');
+  try {
+    writeFileSync(
+      values.svg,
+      `<?xml version="1.0" encoding="UTF-8"?>\n${usablePictureSvg(drawn, { system: speaker.system })}\n`,
+    );
+  } catch (error) {
+    throw new Stop(exit.nothing, words.cannotWrite(nameOf(values.svg), reasonOf(error)));
+  }
+  process.stderr.write(`${nutrientWords.drawn(values.svg)}\n`);
+  return code;
+}

@@ -29,4 +29,24 @@ export const screens: readonly Screen[] = [
   { path: '/test', title: 'web.nav-test', icon: 'test', load: () => import('../screens/test/test.tsx') },
   { path: '/test/:place', title: 'web.nav-test', load: () => import('../screens/test/test.tsx') },
   { path: '/test/:place/:test', title: 'web.test-correct-title', load: () => import('../screens/test/test.tsx') },
+  {
+    path: '/sampling',
+    title: 'web.nav-sampling',
+    icon: 'cores',
+    load: () => import('../screens/sampling/sampling.tsx'),
+  },
+  { path: '/home-reading', title: 'web.reading-title', load: () => import('../screens/sampling/home-reading.tsx') },
+  {
+    path: '/home-reading/:place',
+    title: 'web.reading-title',
+    load: () => import('../screens/sampling/home-reading.tsx'),
+  },
+  { path: '/work', title: 'web.nav-work', icon: 'work', load: () => import('../screens/work/work.tsx') },
+  { path: '/print', title: 'web.nav-print', icon: 'print', load: () => import('../screens/print/print.tsx') },
+  {
+    path: '/settings',
+    title: 'web.nav-settings',
+    icon: 'settings',
+    load: () => import('../screens/settings/settings.tsx'),
+  },
 ];

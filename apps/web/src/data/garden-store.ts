@@ -32,6 +32,21 @@ export interface GardenStore {
   append(garden: string, entries: readonly Entry[]): Promise<void>;
   /** Takes one entry back, by adding an entry that says so. */
   undo(garden: string, entry: string): Promise<void>;
+  /** The whole record as one file (`docs/garden-export.schema.json`). */
+  exportGarden(garden: string): Promise<string>;
+  /** Reads such a file; reading it twice is harmless. @returns id of its garden @throws Refused */
+  importGarden(text: string): Promise<string>;
+  /** What only a server can give; undefined where gardens are kept in the page. */
+  readonly served?: Served;
+}
+
+export type PaperName = 'work-sheet.pdf' | 'handouts.pdf' | 'labels.pdf' | 'applications.csv' | 'shopping.csv';
+
+export interface Served {
+  /** Address of a paper or a table, made when it is opened. */
+  paper(garden: string, name: PaperName, query?: Readonly<Record<string, string>>): string;
+  /** Whole address of the garden's calendar, for calendar programs. */
+  calendarFeed(garden: string): Promise<string>;
 }
 
 /** The server is not there, or did not answer. */

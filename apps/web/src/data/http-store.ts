@@ -43,6 +43,25 @@ export function httpStore(base = '/api'): GardenStore {
     },
     append,
     undo: (garden, entry) => append(garden, [takeBack(garden, entry)]),
+    // As the server wrote it, to the byte.
+    exportGarden: async (garden) => (await fetched(`${at(garden)}/export`)).text(),
+    async importGarden(text) {
+      const { garden } = await ask<{ readonly garden: string }>(`${base}/gardens/import`, {
+        method: 'POST',
+        body: text,
+      });
+      return garden;
+    },
+    served: {
+      paper(garden, name, query = {}) {
+        const asked = new URLSearchParams(query).toString();
+        return `${at(garden)}/print/${name}${asked === '' ? '' : `?${asked}`}`;
+      },
+      async calendarFeed(garden) {
+        const { path } = await ask<{ readonly path: string }>(`${at(garden)}/calendar`);
+        return new URL(path, location.origin).href;
+      },
+    },
   };
 }
 
@@ -51,6 +70,10 @@ const SEEDED = Date.parse('2026-11-25T00:00:00Z').toString(16).padStart(12, '0')
 const isSeeded = (id: string): boolean => id.replace('-', '').startsWith(SEEDED);
 
 async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
+  return (await (await fetched(address, init)).json()) as T;
+}
+
+async function fetched(address: string, init: RequestInit = {}): Promise<Response> {
   let response: Response;
   try {
     response = await fetch(address, {
@@ -63,7 +86,7 @@ async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
   } catch (error) {
     throw new NoAnswer(String(error));
   }
-  if (response.ok) return (await response.json()) as T;
+  if (response.ok) return response;
   if (response.status === 404) throw new NotFound(address);
   const details = (await response.json().catch(() => ({}))) as ProblemDetails;
   throw new Refused(details.detail ?? details.title ?? response.statusText, details.problems);

@@ -1,3 +1,4 @@
+import { checkEntry } from '@sorrel/store/entry';
 import { assembleRecord, emptyRecord, entriesFromDocument, type GardenRecord, withEntries } from '@sorrel/store/record';
 import { type Entry, type GardenStore, NotFound, Refused } from './garden-store.ts';
 import { newId } from './new-id.ts';
@@ -47,5 +48,31 @@ export function memoryStore(demos: readonly unknown[] = []): GardenStore {
     entries: async (garden) => records.get(garden)?.entries.slice() ?? [],
     append: async (garden, entries) => append(garden, entries),
     undo: async (garden, entry) => append(garden, [takeBack(garden, entry)]),
+    async exportGarden(garden) {
+      const entries = records.get(garden)?.entries.map(({ entry }) => entry) ?? [];
+      // Nothing here keeps photos.
+      return `${JSON.stringify({ sorrel: 'garden', version: 1, garden, entries, photos: [] }, undefined, 1)}\n`;
+    },
+    async importGarden(text) {
+      const { garden, entries } = readExport(text);
+      append(garden, entries);
+      return garden;
+    },
   };
+}
+
+/** Checks a file as the server would, as far as a page without photos can. */
+function readExport(text: string): { readonly garden: string; readonly entries: readonly Entry[] } {
+  let typed: { readonly sorrel?: unknown; readonly garden?: unknown; readonly entries?: unknown };
+  try {
+    typed = JSON.parse(text);
+  } catch (error) {
+    throw new Refused(String(error));
+  }
+  const { sorrel, garden, entries } = typed;
+  if (sorrel !== 'garden' || typeof garden !== 'string' || !Array.isArray(entries)) throw new Refused('no garden file');
+  const checked = entries.map((entry: unknown) => checkEntry(entry));
+  const problems = checked.flatMap((each) => (each.ok ? [] : each.problems));
+  if (problems.length > 0) throw new Refused(problems[0]?.message ?? '', problems);
+  return { garden, entries: checked.flatMap((each) => (each.ok ? [each.value] : [])) };
 }

@@ -6,7 +6,9 @@ type Parameters = Readonly<Record<string, string | number>>;
 /** Stem of a label with one form for each plural category of the language: `web.places` for `web.places-one`. */
 export type CountedCode = WebCode extends infer C ? (C extends `${infer Stem}-other` ? Stem : never) : never;
 
-const language = 'en';
+/** Languages there are words in; more come with a catalogue of their own. */
+export const languages = ['en'] as const;
+export const language: (typeof languages)[number] = 'en';
 /** The reader's own English writes dates its own way. */
 const locale = (globalThis.navigator?.languages ?? []).find((each) => each.startsWith(language)) ?? 'en-GB';
 const rules = new Intl.PluralRules(language);
@@ -50,6 +52,10 @@ export const day = (iso: string): string => dayFormat.format(utc(iso));
 export const month = (iso: string): string => monthFormat.format(utc(iso));
 /** `3 Oct – 10 Nov 2026`, as short as the language writes it. */
 export const days = (from: string, to: string): string => dayFormat.formatRange(utc(from), utc(to));
+
+const monthNames = new Intl.DateTimeFormat(locale, { month: 'short', timeZone: 'UTC' });
+/** `Jan` for 0. */
+export const monthName = (index: number): string => monthNames.format(new Date(Date.UTC(2026, index, 1)));
 
 const shortFormat = new Intl.DateTimeFormat(locale, { month: 'short', year: '2-digit', timeZone: 'UTC' });
 /** `Oct 26`, for axes. */

@@ -5,6 +5,8 @@ import type { Application, Recommendation } from './recommendation.ts';
 
 /** Members used while searching; the bands on screen use more. */
 export const MEMBERS = 600;
+/** The first dressing answers for the time until its retest; what the water does in later years is for later plans. */
+const YEARS = 1.25;
 /** A chance this close to the allowed one is not worth another run. */
 const CLOSE = 0.1;
 
@@ -15,7 +17,7 @@ function chanceOf(
   applications: readonly Application[],
   side: 'above' | 'below',
 ): number | undefined {
-  return outlook(place, settings, applications, { members: MEMBERS })?.overshoot?.[side];
+  return outlook(place, settings, applications, { members: MEMBERS, years: YEARS })?.overshoot?.[side];
 }
 
 const scaled = (application: Application, factor: number): Application => ({
@@ -29,7 +31,8 @@ const scaled = (application: Application, factor: number): Application => ({
 /**
  * Holds the first dressing to the forecast: when the ensemble, which also knows the weather, the water, the feeds and
  * what is still reacting, gives a larger chance of passing the safe end than allowed, the dressing is made smaller. It
- * is never made larger. Where the bed may pass that end without any dose, the dose is not to blame and stays.
+ * is never made larger. Where water or feeds may carry the bed past that end before the retest without any dose, there
+ * is none: they do the work, and the retest says how far.
  *
  * @returns the recommendation with the forecast's chance
  * @source `docs/model.md`
@@ -47,10 +50,10 @@ export function refineByForecast(place: Place, settings: Settings, plan: Recomme
     );
   const full = at(1);
   if (full === undefined) return plan;
-  const allowed = settings.overshootChance;
-  if (full <= allowed) return { ...plan, overshootChance: full };
+  if (full <= settings.overshootChance) return { ...plan, overshootChance: full };
   const none = at(0) ?? 0;
-  if (none >= allowed) return plan;
+  const allowed = settings.overshootChance;
+  if (none >= allowed) return byItself(plan, none);
   let [low, high] = [0, 1];
   let chance = none;
   for (let round = 0; round < 6; round++) {
@@ -70,6 +73,23 @@ export function refineByForecast(place: Place, settings: Settings, plan: Recomme
       application.number === 1 ? scaled(application, low) : application,
     ),
     overshootChance: chance,
+  };
+}
+
+/** The answer where water and feeds move the pH the wanted way anyway, perhaps too far. */
+function byItself(plan: Recommendation, chance: number): Recommendation {
+  const { overshootChance: _, requirement: __, ...rest } = plan;
+  const parameters = plan.reasons[0]?.parameters;
+  const code = plan.decision === 'lower' ? 'plan.limy-no-rate' : 'plan.sour-no-rate';
+  return {
+    ...rest,
+    decision: 'leave alone',
+    reasons: [
+      parameters === undefined ? { code } : { code, parameters },
+      { code: 'plan.happens-by-itself', parameters: { chance: { value: chance, dimension: 'share' } } },
+    ],
+    applications: [],
+    cautions: [],
   };
 }
 

@@ -44,6 +44,8 @@ export const plan = {
   'plan.no-forecast-soil':
     'Nothing tells how much this soil resists a change, so nothing can be forecast. Give a buffer pH, a texture or the organic matter.',
   'plan.no-forecast-outside': 'A figure of this place lies outside what the forecast can follow. Check its entries.',
+  'plan.happens-by-itself':
+    'The water and the feeds already move the pH that way: without any dose the chance of going too far before the retest is {chance}. Put nothing on, and test again.',
   'plan.alternative-over-maximum': 'More than the largest amount that may be given at once.',
   'plan.alternative-container':
     'A pot or a raised bed on a barrier has its own mix, so the ground need not change. It costs the mix, and it needs watering.',

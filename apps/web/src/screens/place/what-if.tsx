@@ -2,7 +2,7 @@ import { materials } from '@sorrel/almanac/materials';
 import { defaultProduct } from '@sorrel/engine/materials';
 import type { Place, Recommendation, Settings } from '@sorrel/engine/plan';
 import { addMonths, print } from '@sorrel/engine/units';
-import { useDeferredValue, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { useGarden } from '../../app/garden-context.tsx';
 import { ForecastChart } from '../../chart/forecast-chart.tsx';
 import { correct } from '../../data/write.ts';
@@ -41,10 +41,13 @@ function Sliders({ planned, place, plan, settings }: Props) {
   const { planned: garden, speaker, record, write } = useGarden();
   const [wish, setWish] = useState<Wish>({});
   const products = useMemo(() => offered(garden.read.garden.products), [garden]);
+  // A place that has learned from its retests takes longer to plan than a frame: the slider moves first, its answer follows.
+  const settled = useDeferredValue(wish);
   const wished = useMemo(
-    () => wishedPlan(place, plan, products, settings, wish),
-    [place, plan, products, settings, wish],
+    () => wishedPlan(place, plan, products, settings, settled),
+    [place, plan, products, settings, settled],
   );
+  const [reason] = wished.plan.reasons;
   const change = (part: Wish) => setWish((before) => ({ ...before, ...part }));
   const aim = wish.aim ?? plan.target.aim;
   const depth = wish.depth ?? place.depth;
@@ -130,7 +133,7 @@ function Sliders({ planned, place, plan, settings }: Props) {
           </Callout>
         ) : null}
         <p className={styles.reason} aria-live="polite">
-          {wished.plan.reasons[0] === undefined ? null : speaker.say(wished.plan.reasons[0])}
+          {reason === undefined ? null : speaker.say(reason)}
         </p>
         <table className={styles.table}>
           <thead>
@@ -150,7 +153,7 @@ function Sliders({ planned, place, plan, settings }: Props) {
             ))}
           </tbody>
         </table>
-        <WishedForecast {...wished} />
+        <WishedForecast wished={wished} />
       </div>
     </div>
   );
@@ -182,7 +185,9 @@ const comparison = [
   },
 ] as const;
 
-function WishedForecast({ place, plan, settings }: ReturnType<typeof wishedPlan>) {
+/** Drawn again only when the answer is a new one, not with every move of the slider. */
+const WishedForecast = memo(function WishedForecast({ wished }: { readonly wished: ReturnType<typeof wishedPlan> }) {
+  const { place, plan, settings } = wished;
   const first = useMemo(() => plan.applications.filter((each) => !each.onlyIfRetest), [plan]);
   const answer = useForecast(place, settings, first);
   const tests = useMemo(() => testPoints(place, settings), [place, settings]);
@@ -196,7 +201,7 @@ function WishedForecast({ place, plan, settings }: ReturnType<typeof wishedPlan>
       applications={first.map(({ earliest, currency }) => ({ date: earliest, currency }))}
     />
   );
-}
+});
 
 type Products = ReturnType<typeof useGarden>['planned']['read']['garden']['products'];
 

@@ -1,6 +1,6 @@
 import { conversion } from '@sorrel/almanac/conversions';
 import type { NutrientLevel, SoilTest } from '../evidence/soil-test.ts';
-import { isMediaExtract } from '../nutrients/level-class.ts';
+import { isMediaExtract } from '../nutrients/media-extract.ts';
 import type { Report } from './fields.ts';
 import { limits } from './limits.ts';
 import { measureAny } from './measure.ts';

@@ -2,7 +2,7 @@ import type { Message } from '../derivation/message.ts';
 import type { NutrientLevel } from '../evidence/soil-test.ts';
 import type { Medium } from '../soil/soil.ts';
 import type { Ph } from '../units/si.ts';
-import { isMediaExtract } from './level-class.ts';
+import { isMediaExtract } from './media-extract.ts';
 import { nutrientName } from './nutrient.ts';
 
 /** Above this Bray and Mehlich figures of phosphorus mislead, and Olsen is the test (osu-ec1478, memory). */

@@ -6,6 +6,7 @@ export * from './diseases.ts';
 export * from './extractant-fit.ts';
 export * from './level-class.ts';
 export * from './manganese-index.ts';
+export * from './media-extract.ts';
 export * from './next-look.ts';
 export * from './nutrient.ts';
 export * from './place-nutrients.ts';

@@ -2,6 +2,7 @@ import { conversion } from '@sorrel/almanac/conversions';
 import { type NutrientLevelRow, nutrientLevels } from '@sorrel/almanac/nutrient-levels';
 import type { Basis, Recorder } from '../derivation/derivation.ts';
 import type { Extractant } from '../evidence/soil-test.ts';
+import { isMediaExtract } from './media-extract.ts';
 
 export type LevelMeaning = NutrientLevelRow['meaning'];
 /** Extractants of the table; the index is worked out from a Mehlich-3 figure and the pH. */
@@ -43,11 +44,6 @@ export const standardsFor = (nutrient: string, table: LevelTable): readonly stri
 export const extractantsFor = (nutrient: string): readonly LevelTable[] => [
   ...new Set(nutrientLevels.filter((row) => row.nutrient === nutrient).map((row) => row.extractant)),
 ];
-
-const MEDIA: ReadonlySet<string> = new Set(['sme', 'dtpa-sme']);
-
-/** Whether an extractant is for potting mixes. */
-export const isMediaExtract = (extractant: string): boolean => MEDIA.has(extractant);
 
 /**
  * The figure of a level as a publication prints it: soil kg/kg as mg/kg or lb/acre (2,000,000 lb of soil, osu-circ587),

@@ -7,8 +7,9 @@ import type { Ph } from '../units/si.ts';
 import { usability } from './availability.ts';
 import { beside } from './beside.ts';
 import { extractantFault, LIMY_PHOSPHORUS } from './extractant-fit.ts';
-import { classOf, isMediaExtract, type LevelClass, type LevelTable, printedLevel } from './level-class.ts';
+import { classOf, type LevelClass, type LevelTable, printedLevel } from './level-class.ts';
 import { manganeseIndex } from './manganese-index.ts';
+import { isMediaExtract } from './media-extract.ts';
 import { isLockable, nutrientName, nutrientOf } from './nutrient.ts';
 import { actionsFor } from './verdict-actions.ts';
 

@@ -1,0 +1,117 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Built, built } from '../testing/built.ts';
+import { textWidth } from './layout.ts';
+
+const root = fileURLToPath(new URL('../../../', import.meta.url));
+const demos = readdirSync(`${root}demo`)
+  .filter((file) => file.endsWith('.yaml'))
+  .map((file) => `${root}demo/${file}`);
+
+let cli: Built;
+beforeAll(async () => {
+  cli = await built();
+});
+afterAll(() => cli.remove());
+
+const bed = {
+  name: 'Bed',
+  size: '4 x 8 ft',
+  soil: { texture: 'loam' },
+  plants: ['cabbage'],
+  diseases: ['clubroot'],
+  tests: [
+    {
+      date: '2026-09-14',
+      by: 'laboratory',
+      ph: { value: 7.8, in: 'water-1:1' },
+      nutrients: [{ nutrient: 'P', by: 'mehlich-3', level: '120 lb/acre' }],
+    },
+  ],
+};
+const json = (...places: unknown[]) => JSON.stringify({ garden: 'Test', asOf: '2026-10-12', places });
+
+describe('sorrel usable', () => {
+  it('reads well at 80 columns for every demo garden, and leaves no gap in a sentence', () => {
+    for (const demo of demos) {
+      const run = cli.run(['usable', demo]);
+      expect(run.status, run.stderr).toBe(0);
+      for (const line of run.stdout.split('\n')) expect(textWidth(line), line).toBeLessThanOrEqual(80);
+      expect(run.stdout).toMatch(/phosphorus +(good|fair|poor)/);
+      expect(run.stdout).not.toMatch(/\{\w+\}|undefined|NaN/);
+    }
+  });
+  it('tells a locked nutrient from a short one and never feeds it', () => {
+    const run = cli.run(['usable', '-'], json(bed));
+    expect(run.stdout).toContain('phosphorus: ENOUGH BUT LOCKED');
+    expect(run.stdout.replace(/\s+/g, ' ')).toContain('More phosphorus in the soil will not help');
+  });
+  it('gives machines the verdicts with codes and sources', () => {
+    const { places } = JSON.parse(cli.run(['usable', '-', '--json'], json(bed)).stdout);
+    expect(places[0].nutrients.verdicts[0]).toMatchObject({ nutrient: 'P', verdict: 'enough but locked' });
+    expect(places[0].nutrients.lines).toHaveLength(12);
+  });
+  it('draws one place, and asks which when there are several', () => {
+    const file = join(cli.folder, 'usable.svg');
+    expect(cli.run(['usable', '-', '--svg', file], json(bed)).status).toBe(0);
+    expect(readFileSync(file, 'utf8')).toContain('molybdenum');
+    expect(cli.run(['usable', '-', '--svg', file], json(bed, { ...bed, name: 'Other' })).status).toBe(64);
+  });
+  it('ends with 2 when there is no pH', () => {
+    expect(cli.run(['usable', '-'], json({ name: 'Bed', size: '4 x 8 ft' })).status).toBe(2);
+  });
+});
+
+describe('sorrel leaves', () => {
+  it('begins with nothing and asks the question that tells most', () => {
+    const run = cli.run(['leaves']);
+    expect(run.status).toBe(0);
+    expect(run.stdout).toContain('--pattern between-veins');
+  });
+  it('follows what is said, and gives machines chances that add up to one', () => {
+    const args = ['leaves', '--leaves', 'young', '--pattern', 'between-veins', '--spots', 'none', '--ph', '7.8'];
+    expect(cli.run(args).stdout).toMatch(/too little iron/);
+    const { candidates } = JSON.parse(cli.run([...args, '--json']).stdout) as { candidates: { probability: number }[] };
+    expect(candidates.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 9);
+  });
+  it('64 for an answer nobody knows, a pH off the scale, a stray word', () => {
+    for (const args of [['--leaves', 'blue'], ['--ph', '45'], ['--ph', ''], ['stray']]) {
+      const run = cli.run(['leaves', ...args]);
+      expect([args, run.status]).toEqual([args, 64]);
+    }
+  });
+  it('keeps to plain letters with --ascii', () => {
+    expect(cli.run(['leaves', '--ascii']).stdout).toMatch(/^[\x20-\x7e\n]*$/);
+  });
+});
+
+describe('sorrel weeds', () => {
+  it('says how little weeds tell, and that one should test', () => {
+    const run = cli.run(['weeds', 'dandelion']);
+    expect(run.status).toBe(0);
+    expect(run.stdout).toContain('Test first');
+  });
+  it('1 when a weed is unknown, 2 when all are, 64 for none', () => {
+    expect(cli.run(['weeds', 'dandelion', 'zzz']).status).toBe(1);
+    expect(cli.run(['weeds', 'zzz']).status).toBe(2);
+    expect(cli.run(['weeds']).status).toBe(64);
+  });
+});
+
+describe('diseases and nutrients in a garden', () => {
+  it('a disease that is present moves the target of the plan and says what that is worth', () => {
+    const sour = { ...bed, tests: [{ ...bed.tests[0], ph: { value: 6.4, in: 'water-1:1' } }] };
+    const text = cli.run(['plan', '-'], json(sour)).stdout.replace(/\s+/g, ' ');
+    expect(text).toContain('7.2 to 7.5');
+    expect(text).toContain('Clubroot is held down above pH 7.2');
+  });
+  it('an unknown disease or extractant is explained, and the rest is served', () => {
+    const run = cli.run(['check', '-'], json({ ...bed, diseases: ['clubrot'] }));
+    expect(run.status).toBe(1);
+    expect(run.stdout + run.stderr).toContain('clubroot');
+    const tests = [{ ...bed.tests[0], nutrients: [{ nutrient: 'P', by: 'magic', level: '3 ppm' }] }];
+    expect(cli.run(['check', '-'], json({ ...bed, tests })).status).toBe(1);
+  });
+});

@@ -9,6 +9,8 @@ beforeAll(async () => {
 afterAll(() => house.close());
 
 const LIMY = 'Invented garden on limy clay';
+const SOUR = 'Invented garden on sour ground';
+const NEW = 'New bed, not tested yet';
 
 for (const size of Object.keys(sizes) as Size[])
   describe(`a soil test at ${sizes[size].width} px`, () => {
@@ -16,9 +18,9 @@ for (const size of Object.keys(sizes) as Size[])
       const visit = await house.visit(size);
       const { page } = visit;
       try {
-        await openScreen(visit, LIMY, 'Add a test');
+        await openScreen(visit, SOUR, 'Add a test');
         await look(visit, 'test', size);
-        await page.getByLabel('Place', { exact: true }).selectOption({ label: 'Lavender bank' });
+        await page.getByLabel('Place', { exact: true }).selectOption({ label: NEW });
         await page.getByText('Buffer pH', { exact: true }).click();
         await page.getByText('CEC', { exact: true }).click();
         await page.getByRole('textbox', { name: 'pH', exact: true }).fill('52');
@@ -32,13 +34,13 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByRole('textbox', { name: 'pH', exact: true }).fill('5.2');
         await page.getByLabel('Which buffer').selectOption('sikora');
         await page.getByRole('textbox', { name: 'CEC' }).fill('14');
-        await page.getByLabel('Day of the sample').fill('2026-10-15');
+        await page.getByLabel('Day of the sample').fill('2026-10-10');
         await page.getByRole('button', { name: 'Save this test' }).click();
-        await page.getByText('Test of Lavender bank saved').waitFor();
-        await page.getByRole('heading', { level: 1, name: 'Lavender bank' }).waitFor();
-        // It read 7.6 before: now it is far too sour for lavender, and lime is what is asked for.
+        await page.getByText(`Test of ${NEW} saved`).waitFor();
+        await page.getByRole('heading', { level: 1, name: NEW }).waitFor();
+        // Nobody knew its pH before: now it is too sour, and lime is what is asked for.
         await page
-          .getByText(/of .*limestone/i)
+          .getByText(/lb of .*lime/i)
           .first()
           .waitFor();
 
@@ -47,10 +49,10 @@ for (const size of Object.keys(sizes) as Size[])
           .getByRole('navigation', { name: 'Screens of this garden' })
           .getByRole('link', { name: 'Add a test' })
           .click();
-        await page.getByLabel('Place', { exact: true }).selectOption({ label: 'Lavender bank' });
+        await page.getByLabel('Place', { exact: true }).selectOption({ label: NEW });
         await page
           .getByRole('listitem')
-          .filter({ hasText: '15 Oct 2026' })
+          .filter({ hasText: '10 Oct 2026' })
           .getByRole('link', { name: 'Correct' })
           .click();
         await page.getByRole('heading', { level: 1, name: 'Correct a test' }).waitFor();
@@ -61,7 +63,7 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByRole('button', { name: 'Undo' }).click();
         await page.getByText('Taken back.').waitFor();
         await page
-          .getByText(/of .*limestone/i)
+          .getByText(/lb of .*lime/i)
           .first()
           .waitFor();
         expect(visit.complaints).toEqual([]);

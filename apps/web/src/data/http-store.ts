@@ -46,7 +46,7 @@ export function httpStore(base = '/api'): GardenStore {
     // As the server wrote it, to the byte.
     exportGarden: async (garden) => (await fetched(`${at(garden)}/export`)).text(),
     async importGarden(text) {
-      const { garden } = await ask<{ readonly garden: string }>(`${base}/gardens/import`, {
+      const { garden } = await ask<{ readonly garden: string }>(`${base}/import`, {
         method: 'POST',
         body: text,
       });

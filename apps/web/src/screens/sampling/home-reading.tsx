@@ -111,7 +111,7 @@ export default function HomeReading() {
         <h1>{label('web.reading-title')}</h1>
         <p className={page.lead}>{label('web.reading-lead')}</p>
       </header>
-      <section className={page.sheet} aria-label={label('web.reading-place')}>
+      <div className={page.sheet}>
         <div className={page.grid}>
           <Select
             label={label('web.reading-place')}
@@ -144,7 +144,7 @@ export default function HomeReading() {
             problem={faultAt('cores')}
           />
         </div>
-      </section>
+      </div>
       <ol className={styles.steps}>
         <Step number={1}>
           <MeterCheck state={meter} onChange={setMeter} />

@@ -7,7 +7,7 @@ export interface Wish {
   readonly aim?: number | undefined;
   /** m */
   readonly depth?: number | undefined;
-  /** Index into the products on offer. */
+  /** Index into the products offered. */
   readonly product?: number | undefined;
   /** Day of the work, ISO 8601. */
   readonly day?: string | undefined;
@@ -29,17 +29,19 @@ export function wishedPlace(place: Place, plan: Recommendation, { aim, depth }: 
 /**
  * What the engine would say to a wish.
  *
- * @param products on offer; only the chosen one is looked at when there is a choice
+ * @param own the garden's products, from which the engine chooses unless one was picked
+ * @param offered products that can be picked
  */
 export function wishedPlan(
   place: Place,
   plan: Recommendation,
-  products: readonly Product[],
+  own: readonly Product[],
+  offered: readonly Product[],
   settings: Settings,
   wish: Wish,
 ): { readonly place: Place; readonly plan: Recommendation; readonly settings: Settings } {
-  const chosen = wish.product === undefined ? undefined : products[wish.product];
+  const chosen = wish.product === undefined ? undefined : offered[wish.product];
   const then = wish.day === undefined ? settings : { ...settings, today: wish.day };
   const there = wishedPlace(place, plan, wish);
-  return { place: there, plan: recommend(there, chosen === undefined ? products : [chosen], then), settings: then };
+  return { place: there, plan: recommend(there, chosen === undefined ? own : [chosen], then), settings: then };
 }

@@ -40,12 +40,13 @@ export function WhatIf(props: Props) {
 function Sliders({ planned, place, plan, settings }: Props) {
   const { planned: garden, speaker, record, write } = useGarden();
   const [wish, setWish] = useState<Wish>({});
-  const products = useMemo(() => offered(garden.read.garden.products), [garden]);
+  const own = garden.read.garden.products;
+  const products = useMemo(() => offered(own), [own]);
   // A place that has learned from its retests takes longer to plan than a frame: the slider moves first, its answer follows.
   const settled = useDeferredValue(wish);
   const wished = useMemo(
-    () => wishedPlan(place, plan, products, settings, settled),
-    [place, plan, products, settings, settled],
+    () => wishedPlan(place, plan, own, products, settings, settled),
+    [place, plan, own, products, settings, settled],
   );
   const [reason] = wished.plan.reasons;
   const change = (part: Wish) => setWish((before) => ({ ...before, ...part }));

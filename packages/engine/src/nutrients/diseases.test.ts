@@ -78,6 +78,14 @@ describe('the target of a bed with a disease', () => {
       targetOf(place(['cabbage', 'potato'])),
     );
   });
+  it('keeps low under high when one disease sets each end', () => {
+    const target = targetOf(place(['tomato', 'creeping bentgrass'], ['fusarium-wilt', 'take-all-patch']));
+    expect([target.low, target.high]).toEqual([6.5, 6.5]);
+  });
+  it('leaves potting mixes alone, whose pH is read on another scale', () => {
+    const pot = { ...place(['cabbage']), medium: 'soilless' as const };
+    expect(targetOf({ ...pot, diseases: ['clubroot'] })).toEqual(targetOf(pot));
+  });
   it('leaves the gardener’s own figures and beds without a host alone', () => {
     const own = { ...place(['cabbage'], ['clubroot']), target: { low: 6, high: 6.5 } };
     expect(targetOf(own).low).toBe(6);

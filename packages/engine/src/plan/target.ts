@@ -30,7 +30,8 @@ export function targetOf(place: Place, recorder?: Recorder): Target {
     const { low, high, conflicts } = sharedRange(soilless ? plants.map(potted) : plants);
     target = { low, high, aim: aimWithin(low, high, plants), conflicts, basis: 'plants' };
   } else target = soilless ? GENERAL_POT : GENERAL;
-  if (place.diseases !== undefined && target.basis === 'plants')
+  // Limits of diseases are of soil; an extract of a mix reads another scale.
+  if (place.diseases !== undefined && target.basis === 'plants' && !soilless)
     target = withDiseases(target, plants, diseaseTarget(plants, place.diseases), recorder);
   if (recorder)
     recorder.step({
@@ -75,7 +76,7 @@ function withDiseases(
   }
   if (found.high !== undefined && high > found.high) {
     high = found.high;
-    low = Math.min(low, high - DISEASE_WIDTH);
+    low = Math.max(found.low ?? 0, Math.min(low, high - DISEASE_WIDTH));
   }
   const moved = { ...target, low, high, aim: aimWithin(low, high, plants) };
   if (recorder)

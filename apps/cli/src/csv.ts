@@ -33,12 +33,17 @@ export function csvSplitter(): CsvSplitter {
     }
     const records: CsvRecord[] = [];
     let at = 0;
+    // Quotes are rare: the next one is looked for once, not again on every line before it.
+    let quote = -1;
     while (at < rest.length) {
       const newline = rest.indexOf('\n', at);
       if (newline < 0 && !last && rest.length - at < LONGEST_LINE) break;
       const end = newline < 0 ? rest.length : newline;
-      const quote = rest.indexOf('"', at);
-      if (quote < 0 || quote >= end) {
+      if (quote < at) {
+        quote = rest.indexOf('"', at);
+        if (quote < 0) quote = Number.POSITIVE_INFINITY;
+      }
+      if (quote >= end) {
         const raw = rest.slice(at, rest.charCodeAt(end - 1) === 13 && end > at ? end - 1 : end);
         if (raw.trim() !== '') records.push({ cells: raw.split(','), line });
         at = end + 1;

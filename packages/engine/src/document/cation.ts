@@ -12,10 +12,16 @@ const SYMBOL: Readonly<Record<Cation, string>> = {
 };
 
 /** Charge of an extractable cation given as weight for a weight of soil; equivalent weights from the almanac's conversions. */
-export function chargeOfFraction(cation: Cation, fraction: Fraction): MolPerKg {
-  const symbol = SYMBOL[cation];
-  return (fraction * 1e6 * 0.01) / conversion(`cmolc/kg ${symbol}`, `mg/kg ${symbol}`);
-}
+export const chargeOfFraction = (cation: Cation, fraction: Fraction): MolPerKg => fraction * PER_FRACTION[cation];
+
+const perFraction = (symbol: string): number => (1e6 * 0.01) / conversion(`cmolc/kg ${symbol}`, `mg/kg ${symbol}`);
+const PER_FRACTION: Readonly<Record<Cation, number>> = {
+  calcium: perFraction(SYMBOL.calcium),
+  magnesium: perFraction(SYMBOL.magnesium),
+  potassium: perFraction(SYMBOL.potassium),
+  sodium: perFraction(SYMBOL.sodium),
+  aluminium: perFraction(SYMBOL.aluminium),
+};
 
 /**
  * Charge of an extractable cation given as weight for an area of the layer laboratories mean when they print lb/acre:

@@ -26,7 +26,6 @@ export class RowCells {
   place = '';
   problems: Problem[] = [];
   private readonly quantities = new Map<Dimension, Map<string, number>>();
-  private readonly lists = new Map<string, readonly PlantRange[]>();
   private readonly ranges = new Map<string, PlantRange>();
 
   /** Starts a row. */
@@ -89,19 +88,20 @@ export class RowCells {
 
   /** Plants between semicolons. */
   plants(cell: string, field: string): readonly PlantRange[] | undefined {
-    const known = this.lists.get(cell);
-    if (known !== undefined) return known;
     const report: Report = { place: this.place, problems: this.problems };
     const before = this.problems.length;
     const plants: PlantRange[] = [];
     for (const part of cell.split(';')) {
       const name = part.trim();
       if (name === '') continue;
-      const plant = this.ranges.get(name) ?? plantNamed(name, [field], report);
-      if (plant === undefined) continue;
-      kept(this.ranges, name, plant);
-      plants.push(plant);
+      const known = this.ranges.get(name);
+      if (known !== undefined) {
+        plants.push(known);
+        continue;
+      }
+      const plant = plantNamed(name, [field], report);
+      if (plant !== undefined) plants.push(kept(this.ranges, name, plant));
     }
-    return this.problems.length > before ? undefined : kept(this.lists, cell, plants);
+    return this.problems.length > before ? undefined : plants;
   }
 }

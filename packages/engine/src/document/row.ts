@@ -37,6 +37,13 @@ export interface RowReader {
   read(cells: readonly string[], row: number): RowResult;
 }
 
+/** Most cells have no blank at either end; asking is cheaper than trimming. */
+const isTrim = (cell: string): boolean => {
+  const first = cell.charCodeAt(0);
+  const last = cell.charCodeAt(cell.length - 1);
+  return first > 32 && first < 127 && last > 32 && last < 127;
+};
+
 const LONGEST_NAME = 80;
 const counted = (cells: number): string => (cells === 1 ? '1 cell' : `${cells} cells`);
 
@@ -84,7 +91,7 @@ export function rowReader(header: readonly string[], defaults: RowDefaults): Row
           const column = order[i];
           const cell = row[i];
           if (column === undefined || cell === undefined || cell === '') continue;
-          const trimmed = cell.trim();
+          const trimmed = isTrim(cell) ? cell : cell.trim();
           if (trimmed !== '') column(trimmed, draft, cells);
         }
         finish(draft, cells, defaults);

@@ -23,9 +23,9 @@ import {
   textureMethods,
 } from './methods.ts';
 import type { Reconciled } from './reconcile-types.ts';
-import { serves } from './region.ts';
+import { calibrationSpread, serves } from './region.ts';
 import { unusableBuffer } from './unusable-buffer.ts';
-import { createVoices, offer, settle, speaks, type Voices } from './voices.ts';
+import { couldSpeak, createVoices, offer, settle, speaks, type Voices } from './voices.ts';
 
 export interface ReconcileInput {
   /** On the water scale. */
@@ -53,7 +53,6 @@ export interface ReconcileInput {
 const SULFUR_TABLES = 'published sulfur tables';
 const withoutTables = lowerMethods.filter(({ kind }) => kind !== 'texture');
 const sulfurTables = lowerMethods.filter(({ kind }) => kind === 'texture');
-const NO_METHODS: readonly RequirementMethod[] = [];
 
 type Outside = { readonly method: string; readonly reason: Message };
 
@@ -86,33 +85,45 @@ function inputFor(input: ReconcileInput, test: SoilTest, carbon: Fraction | unde
   return about;
 }
 
-/** Asks one method, and files its answer. */
-function hear(method: RequirementMethod, about: MethodInput, test: number, voices: Voices, outside: Outside[]): void {
-  const outcome = method.read(about);
-  if (outcome.state === 'reading') offer(voices, outcome.reading, test);
-  else if (outcome.state === 'outside') outside.push({ method: method.id, reason: outcome.reason });
+/** A method that cannot become the speaker of its kind, and what it would have read. */
+interface Silent {
+  readonly method: RequirementMethod;
+  readonly about: MethodInput;
 }
 
-function hearAll(
-  methods: readonly RequirementMethod[],
-  about: MethodInput,
-  test: number,
-  voices: Voices,
-  outside: Outside[],
-): void {
-  for (const method of methods) hear(method, about, test, voices, outside);
+/** What has been heard so far. */
+interface Hearing {
+  readonly voices: Voices;
+  readonly outside: Outside[];
+  /** Kept for whoever wants to see what stands beside: reading them all costs more than the answer. */
+  readonly silent: Silent[];
+}
+
+/** Asks one method, and files its answer; one that is no fitter than the speaker of its kind is asked later, if at all. */
+function hear(method: RequirementMethod, about: MethodInput, test: number, hearing: Hearing): void {
+  if (!couldSpeak(hearing.voices, method.kind, calibrationSpread(method, about))) {
+    hearing.silent.push({ method, about });
+    return;
+  }
+  const outcome = method.read(about);
+  if (outcome.state === 'reading') offer(hearing.voices, outcome.reading, test);
+  else if (outcome.state === 'outside') hearing.outside.push({ method: method.id, reason: outcome.reason });
+}
+
+function hearAll(methods: readonly RequirementMethod[], about: MethodInput, test: number, hearing: Hearing): void {
+  for (const method of methods) hear(method, about, test, hearing);
 }
 
 /** Asks the methods for which the test holds something. */
-function hearTest(about: MethodInput, index: number, voices: Voices, outside: Outside[]): void {
+function hearTest(about: MethodInput, index: number, hearing: Hearing): void {
   const { test } = about;
-  if (test.limeBufferCapacity !== undefined) hearAll(capacityMethods, about, index, voices, outside);
-  if (test.printedRate !== undefined) hearAll(printedMethods, about, index, voices, outside);
-  if (test.buffer !== undefined) hearAll(bufferMethods, about, index, voices, outside);
+  if (test.limeBufferCapacity !== undefined) hearAll(capacityMethods, about, index, hearing);
+  if (test.printedRate !== undefined) hearAll(printedMethods, about, index, hearing);
+  if (test.buffer !== undefined) hearAll(bufferMethods, about, index, hearing);
   if (test.acidity !== undefined || test.acidityByVolume !== undefined || test.buffer?.method === 'mehlich')
-    hearAll(acidityMethods, about, index, voices, outside);
-  if (test.aluminium !== undefined) hearAll(aluminiumMethods, about, index, voices, outside);
-  if (test.cec !== undefined || test.aluminium !== undefined) hearAll(exchangeMethods, about, index, voices, outside);
+    hearAll(acidityMethods, about, index, hearing);
+  if (test.aluminium !== undefined) hearAll(aluminiumMethods, about, index, hearing);
+  if (test.cec !== undefined || test.aluminium !== undefined) hearAll(exchangeMethods, about, index, hearing);
 }
 
 /** Reads a speaker once more, so that its steps are on record. */
@@ -150,8 +161,8 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
   const carbon = carbonOf(input);
   const lowering = (input.direction ?? (input.targetPh < input.present.mean ? 'lower' : 'raise')) === 'lower';
   const { tests } = input;
-  const voices = createVoices();
-  const outside: Outside[] = [];
+  const hearing: Hearing = { voices: createVoices(), outside: [], silent: [] };
+  const { voices, outside, silent } = hearing;
   let unusable = false;
 
   if (input.readings !== undefined) for (const reading of input.readings) offer(voices, reading, -1);
@@ -168,24 +179,26 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
         outside.push({ method: test.buffer.method, reason });
       }
     }
-    if (input.medium !== 'soilless') hearTest(about, index, voices, outside);
+    if (input.medium !== 'soilless') hearTest(about, index, hearing);
   }
 
   const place = inputFor(input, tests[0] ?? NO_TEST, carbon, false);
   heard.push(place);
-  hearAll(placeMethods, place, -1, voices, outside);
+  hearAll(placeMethods, place, -1, hearing);
+  // Texture alone has no voice beside texture and organic matter, so its methods are only for those who look.
   const matter = speaks(voices, 'texture and organic matter');
-  for (const method of textureMethods)
-    if (!matter || (method.regions.length > 0 && serves(method, place))) hear(method, place, -1, voices, outside);
-  let silent: readonly RequirementMethod[] = NO_METHODS;
+  for (const method of textureMethods) {
+    if (!matter) hear(method, place, -1, hearing);
+    else if (method.regions.length > 0 && serves(method, place)) silent.push({ method, about: place });
+  }
   if (lowering) {
-    hearAll(withoutTables, place, -1, voices, outside);
+    hearAll(withoutTables, place, -1, hearing);
     // One reason for all the tables made for soil without free lime, rather than the same one a dozen times.
     const limy = limyReason(place, SULFUR_TABLES);
     if (limy !== undefined) {
       if (input.texture !== undefined) outside.push({ method: 'lower-tables', reason: limy });
-    } else if (matter) silent = sulfurTables;
-    else hearAll(sulfurTables, place, -1, voices, outside);
+    } else if (matter) for (const method of sulfurTables) silent.push({ method, about: place });
+    else hearAll(sulfurTables, place, -1, hearing);
   }
 
   const { used, beside } = settle(voices);
@@ -198,24 +211,23 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
     ask,
     ...(combined === undefined ? {} : { curve: curveOf(input, combined) }),
   };
-  return silent.length === 0 ? { ...found, beside, outside } : withSilent(found, beside, outside, silent, place);
+  return silent.length === 0 ? { ...found, beside, outside } : withSilent(found, beside, outside, silent);
 }
 
-/** Adds what cannot speak anyway only when somebody wants to see it: a dozen tables cost more than the whole answer. */
+/** Adds what cannot speak anyway only when somebody wants to see it. */
 function withSilent(
   found: Omit<Reconciled, 'beside' | 'outside'>,
   beside: readonly Reading[],
   outside: readonly Outside[],
-  silent: readonly RequirementMethod[],
-  place: MethodInput,
+  silent: readonly Silent[],
 ): Reconciled {
   let heard: { readonly beside: readonly Reading[]; readonly outside: readonly Outside[] } | undefined;
   const hearThem = () => {
     if (heard !== undefined) return heard;
     const more: Reading[] = [];
     const out: Outside[] = [...outside];
-    for (const method of silent) {
-      const outcome = method.read(place);
+    for (const { method, about } of silent) {
+      const outcome = method.read(about);
       if (outcome.state === 'reading') more.push(outcome.reading);
       else if (outcome.state === 'outside') out.push({ method: method.id, reason: outcome.reason });
     }

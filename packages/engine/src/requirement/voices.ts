@@ -48,6 +48,12 @@ export const createVoices = (): Voices => ({
 
 export const speaks = (voices: Voices, kind: EvidenceKind): boolean => voices.best[slots[kind]] !== undefined;
 
+/** True while a reading of that calibration spread would become the speaker of its kind. */
+export function couldSpeak(voices: Voices, kind: EvidenceKind, spread: number): boolean {
+  const before = voices.best[slots[kind]];
+  return before === undefined || spread < spreadOf(before) - 1e-9;
+}
+
 const spreadOf = (reading: Reading): number => reading.calibrationSd ?? reading.sdLog;
 const isFitter = (one: Reading, other: Reading): boolean => spreadOf(one) < spreadOf(other) - 1e-9;
 

@@ -40,7 +40,8 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByRole('heading', { level: 1, name: NEW }).waitFor();
         // Nobody knew its pH before: now it is too sour, and lime is what is asked for.
         await page
-          .getByText(/lb of .*lime/i)
+          .getByText(/(lb|oz|kg) of .*lime/i)
+          .filter({ visible: true })
           .first()
           .waitFor();
 
@@ -63,7 +64,8 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByRole('button', { name: 'Undo' }).click();
         await page.getByText('Taken back.').waitFor();
         await page
-          .getByText(/lb of .*lime/i)
+          .getByText(/(lb|oz|kg) of .*lime/i)
+          .filter({ visible: true })
           .first()
           .waitFor();
         expect(visit.complaints).toEqual([]);

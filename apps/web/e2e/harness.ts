@@ -1,3 +1,6 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { serve } from './serve.ts';
@@ -65,9 +68,13 @@ export async function openHouse(): Promise<House> {
   };
 }
 
-const pictures = fileURLToPath(new URL('../../../docs/screens/', import.meta.url));
+/** `docs/screens` when the pictures there are to be renewed (`npm run screens`); a test run leaves them alone. */
+const pictures =
+  process.env.SORREL_SCREENS === 'renew'
+    ? fileURLToPath(new URL('../../../docs/screens/', import.meta.url))
+    : `${mkdtempSync(join(tmpdir(), 'sorrel-screens-'))}/`;
 
-/** Keeps a picture of the whole screen in `docs/screens`. */
+/** Takes a picture of the whole screen, kept in `docs/screens` when asked for. */
 export async function picture(page: Page, name: string, size: Size): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
   await page.screenshot({ path: `${pictures}${name}-${sizes[size].width}.png`, fullPage: true });

@@ -29,7 +29,7 @@ describe('a handout', () => {
       '20 Oct 2026',
       'today 5.3',
       'pH 5.3 in water, 1:1, Invented laboratory A, 14 Sep 2026',
-      'pH 6.0 to 6.8, aim 6.3',
+      'pH 6.0 to 6.8, aim 6.4',
       'Tomato, Carrot, Cabbage and Onion (bulb)',
       'ground calcitic lime, 50 lb bag',
       'neutralizes like 95%',

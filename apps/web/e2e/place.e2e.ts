@@ -39,13 +39,13 @@ for (const size of Object.keys(sizes) as Size[])
       const before = await first.textContent();
       const aim = page.getByLabel('pH to aim for');
       await aim.fill('6.7');
-      expect(await first.textContent()).not.toBe(before);
+      await expect.poll(() => first.textContent(), { timeout: 5000 }).not.toBe(before);
       await aim.fill('7.4');
       await page.getByText('That is outside what the plants here want').waitFor();
       await page.getByRole('button', { name: 'Back to the plan' }).click();
-      expect(await first.textContent()).toBe(before);
+      await expect.poll(() => first.textContent(), { timeout: 5000 }).toBe(before);
       await page.getByLabel('Depth worked').fill('0.3');
-      expect(await first.textContent()).not.toBe(before);
+      await expect.poll(() => first.textContent(), { timeout: 5000 }).not.toBe(before);
       await page.getByRole('button', { name: 'Keep this target and depth' }).click();
       await page.getByText('Target and depth of Long vegetable bed kept.').waitFor();
       await page.getByText('12 in deep').waitFor();

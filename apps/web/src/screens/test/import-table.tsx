@@ -170,15 +170,15 @@ export function ImportTable() {
               <h3>{counted('web.import-good', good.length)}</h3>
               <Table
                 caption={label('web.import-preview')}
-                columns={['web.import-line', 'web.test-place', 'web.test-date', 'web.f-ph.value', 'web.import-status']}
+                columns={['web.test-place', 'web.import-status', 'web.f-ph.value', 'web.test-date', 'web.import-line']}
                 rows={good.slice(0, MOST_DRAWN).map((row) => ({
                   key: String(row.line),
                   cells: [
-                    String(row.line),
                     row.name,
-                    dayText(row.test?.date ?? day),
-                    String(row.test?.ph?.value ?? ''),
                     fateText(row),
+                    String(row.test?.ph?.value ?? ''),
+                    dayText(row.test?.date ?? day),
+                    String(row.line),
                   ],
                 }))}
               />

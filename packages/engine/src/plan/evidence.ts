@@ -5,7 +5,7 @@ import type { SoilTest } from '../evidence/soil-test.ts';
 import { bedRecord } from '../learning/bed-record.ts';
 import { checkRecord } from '../learning/check.ts';
 import { learn } from '../learning/learn.ts';
-import type { Learned } from '../learning/types.ts';
+import type { BedRecord, Learned, LearnOptions } from '../learning/types.ts';
 import { type ReconcileInput, reconcile } from '../requirement/reconcile.ts';
 import type { Reconciled } from '../requirement/reconcile-types.ts';
 import { type FreeLime, freeLimeOf } from '../soil/free-lime.ts';
@@ -100,9 +100,25 @@ export function gather(
   const options = { today: settings.today, targetPh: target.aim };
   // A record that no model can follow teaches nothing; the plan rests on the rest.
   if (checkRecord(record, options).length > 0) return { ...found, reconciled: reconcile(input, recorder) };
-  const learned = learn(record, options, recorder);
+  const learned = recorder ? learn(record, options, recorder) : remembered(record, options);
   if (learned.reading !== undefined) input.readings = [learned.reading];
   return { ...found, learned, reconciled: reconcile(input, recorder) };
+}
+
+/**
+ * The last lesson of each record, kept because a screen asks for the same one again and again while a slider moves. The
+ * answer depends on nothing but the record and the day, so asking again would give the same.
+ */
+const lessons = new WeakMap<readonly SoilTest[], { readonly asked: string; readonly learned: Learned }>();
+
+function remembered(record: BedRecord, options: LearnOptions): Learned {
+  const { tests, ...rest } = record;
+  const asked = JSON.stringify([rest, options]);
+  const known = lessons.get(tests);
+  if (known?.asked === asked) return known.learned;
+  const learned = learn(record, options);
+  lessons.set(tests, { asked, learned });
+  return learned;
 }
 
 const FORBIDS_ACID: ReadonlySet<FreeLime['class']> = new Set([

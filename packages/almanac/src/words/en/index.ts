@@ -6,6 +6,7 @@ import { lower } from './lower.ts';
 import { materials } from './materials.ts';
 import { nutrients } from './nutrients.ts';
 import { picture } from './picture.ts';
+import { placing } from './placing.ts';
 import { plan } from './plan.ts';
 import { print } from './print.ts';
 import { requirement } from './requirement.ts';
@@ -31,6 +32,7 @@ export const en = {
   ...store,
   ...sampling,
   ...nutrients,
+  ...placing,
 } as const;
 
 export type MessageCode = keyof typeof en;

@@ -2,6 +2,7 @@ import type { Context } from 'hono';
 import { type Api, createApi } from './http/api.ts';
 import { requestLog } from './http/log.ts';
 import { onError, refuse } from './http/problem-details.ts';
+import { createPlanner } from './planned.ts';
 import type { Room } from './room.ts';
 import { addAbout } from './routes/about.ts';
 import { addEntries } from './routes/entries.ts';
@@ -17,15 +18,16 @@ import { words } from './words.ts';
 /** The whole server as a function from request to answer. */
 export function createApp(room: Room): Api {
   const api = createApi();
+  const planner = createPlanner(room);
   api.use(requestLog(room.log));
   api.onError(onError);
   addAbout(api, room);
   addGardens(api, room);
   addEntries(api, room);
   addSettings(api, room);
-  addPlan(api, room);
+  addPlan(api, planner);
   addPhotos(api, room);
-  addPrint(api, room);
+  addPrint(api, room, planner);
   addReference(api);
   api.all('/api/*', refuseOther(api));
   addWeb(api, room);

@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
+import { readGarden } from '@sorrel/engine/document';
+import { planGarden } from '@sorrel/engine/plan';
 import { newId } from '@sorrel/store';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { emptyDatabase, stopPostgres } from '../testing/postgres-once.ts';
-import { demoFolder, type Running, running } from '../testing/running.ts';
+import { demoFolder, type Running, running, today } from '../testing/running.ts';
 
 const by = 'anna';
 const at = '2026-11-20T09:30:00Z';
@@ -271,5 +273,26 @@ describe.each(['sqlite', 'postgres'] as const)('the API on %s', (kind) => {
     expect(explained.asOf).toBe(document.asOf);
     expect(explained.places[0].plan.derivation.steps.length).toBeGreaterThan(3);
     expect((await ask('GET', `${url}?asOf=soon`)).status).toBe(422);
+  });
+
+  it('gives the doses of the command line, and plans anew once something is written', async () => {
+    const pots = parse(readFileSync(`${demoFolder}/rooftop-containers.yaml`, 'utf8'));
+    const made = await ask('POST', '/api/gardens', { by, document: pots });
+    const url = `/api/gardens/${made.body.id}/plan`;
+    type Answer = { places: { plan: { applications: { mass: number }[] } }[] };
+    const doses = (answer: Answer) => answer.places.map((each) => each.plan.applications.map(({ mass }) => mass));
+    const expected = (forecast: boolean) =>
+      planGarden(readGarden(pots, { today }).garden, { forecast }).recommendations.map(({ applications }) =>
+        applications.map(({ mass }) => mass),
+      );
+    const first = (await ask('GET', url)).body;
+    expect(doses(first)).toEqual(expected(true));
+    // This garden has a pot whose first dressing the forecast makes smaller.
+    expect(doses(first)).not.toEqual(expected(false));
+    expect((await ask('GET', url)).body).toEqual(first);
+    const [thing] = (await ask('GET', `/api/gardens/${made.body.id}`)).body.from.places;
+    const removal = { id: id(), garden: made.body.id, by, at, action: 'remove', thing: thing.id };
+    expect((await ask('POST', url.replace('/plan', '/entries'), { entries: [removal] })).status).toBe(200);
+    expect((await ask('GET', url)).body.places.length).toBe(first.places.length - 1);
   });
 });

@@ -1,10 +1,9 @@
 import { createRoute, z } from '@hono/zod-openapi';
-import { readGarden, writePlanReport } from '@sorrel/engine/document';
-import { planGarden } from '@sorrel/engine/plan';
+import { writePlanReport } from '@sorrel/engine/document';
+import type { GardenPlan } from '@sorrel/engine/plan';
 import { type Api, json, serve } from '../http/api.ts';
 import { problemContent } from '../http/problem-details.ts';
-import { orRefuse } from '../http/store-refusals.ts';
-import { type Room, todayOf } from '../room.ts';
+import type { Planner } from '../planned.ts';
 import { gardenParam } from '../schemas/shared.ts';
 
 const yesNo = z.enum(['yes', 'no']);
@@ -20,7 +19,7 @@ const route = createRoute({
   method: 'get',
   path: '/api/gardens/{garden}/plan',
   tags: ['plan'],
-  summary: 'What to do with each place, and what to buy',
+  summary: 'What to do with each place, held to the forecast, and what to buy',
   request: {
     params: gardenParam,
     query: planQuery.extend({
@@ -37,23 +36,16 @@ const route = createRoute({
   },
 });
 
-/** A garden of the store, read and planned; its places carry the ids they have in the record. */
-export async function planOf(room: Room, garden: string, asked: z.output<typeof planQuery>, explain: boolean) {
-  const { document, from } = orRefuse(await room.store.assemble(garden));
-  const today = todayOf(room);
-  const read = readGarden(document, { today, ...(asked.asOf === undefined ? {} : { asOf: asked.asOf }) });
-  // The reader numbers places as the document has them, from 1, and leaves out those it cannot use.
-  const ids = new Map(from.places.map(({ id }, index) => [`place-${index + 1}`, id]));
-  const places = read.garden.places.map((place) => ({ ...place, id: ids.get(place.id) ?? place.id }));
-  const known = { ...read, garden: { ...read.garden, places } };
-  return { read: known, plan: planGarden(known.garden, { explain }), units: asked.units ?? read.units ?? 'metric' };
-}
-
-/** The plan for scripts; the web app plans in the browser. */
-export function addPlan(api: Api, room: Room): void {
+/** The plan for scripts, the same as on paper and on screen. */
+export function addPlan(api: Api, planner: Planner): void {
   serve(api, route, async (c) => {
     const { explain, ...asked } = c.req.valid('query');
-    const { read, plan, units } = await planOf(room, c.req.valid('param').garden, asked, explain === 'yes');
-    return json(writePlanReport(read, plan, units));
+    const { read, plan, units } = await planner.plan(c.req.valid('param').garden, asked);
+    return json(writePlanReport(read, explain === 'yes' ? plan : withoutWorking(plan), units));
   });
 }
+
+const withoutWorking = ({ recommendations, ...plan }: GardenPlan): GardenPlan => ({
+  ...plan,
+  recommendations: recommendations.map(({ derivation: _, ...recommendation }) => recommendation),
+});

@@ -4,11 +4,12 @@ import type { PrintOptions } from '@sorrel/print';
 import { type Api, json, serve } from '../http/api.ts';
 import { problemContent, Refusal } from '../http/problem-details.ts';
 import { orRefuse } from '../http/store-refusals.ts';
+import type { Planner } from '../planned.ts';
 import { type Room, todayOf } from '../room.ts';
 import { gardenParam, id } from '../schemas/shared.ts';
 import { calendarToken, isCalendarToken } from '../secret.ts';
 import { words } from '../words.ts';
-import { planOf, planQuery } from './plan.ts';
+import { planQuery } from './plan.ts';
 
 const tags = ['print'];
 const query = planQuery.extend({ paper: z.enum(['a4', 'us-letter']).optional() });
@@ -107,7 +108,7 @@ const sent = (body: string | Uint8Array, type: string, name: string): Response =
 const printer = () => import('@sorrel/print');
 
 /** Paper, tables and the calendar. */
-export function addPrint(api: Api, room: Room): void {
+export function addPrint(api: Api, room: Room, planner: Planner): void {
   const optionsOf = (system: PrintOptions['system'], paper: PrintOptions['paper']): PrintOptions => ({
     system,
     printed: todayOf(room),
@@ -121,14 +122,14 @@ export function addPrint(api: Api, room: Room): void {
 
   serve(api, pages, async (c) => {
     const { paper, ...asked } = c.req.valid('query');
-    const { read, plan, units } = await planOf(room, c.req.valid('param').garden, asked, true);
+    const { read, plan, units } = await planner.plan(c.req.valid('param').garden, asked);
     const { workSheet } = await printer();
     return sent(workSheet(read.garden, plan, optionsOf(units, paper)), 'application/pdf', 'work-sheet.pdf');
   });
 
   serve(api, papers, async (c) => {
     const { paper, place: only, largePrint, everyStep, contact, ...asked } = c.req.valid('query');
-    const { read, plan, units } = await planOf(room, c.req.valid('param').garden, asked, true);
+    const { read, plan, units } = await planner.plan(c.req.valid('param').garden, asked);
     const list = read.garden.places.flatMap((place, index) => {
       const recommendation = plan.recommendations[index];
       if (recommendation === undefined || (only !== undefined && place.id !== only)) return [];
@@ -148,7 +149,7 @@ export function addPrint(api: Api, room: Room): void {
   serve(api, signs, async (c) => {
     const { garden } = c.req.valid('param');
     const { paper, ...asked } = c.req.valid('query');
-    const { read, units } = await planOf(room, garden, asked, false);
+    const { read, units } = await planner.read(garden, asked);
     const { labels } = await printer();
     const options = { ...optionsOf(units, paper), url: urlOf(garden, c.req.url), shortId };
     return sent(labels(read.garden.places, options), 'application/pdf', 'labels.pdf');
@@ -156,7 +157,7 @@ export function addPrint(api: Api, room: Room): void {
 
   for (const of of ['applications', 'shopping'] as const)
     serve(api, tables[of], async (c) => {
-      const { read, plan, units } = await planOf(room, c.req.valid('param').garden, c.req.valid('query'), false);
+      const { read, plan, units } = await planner.plan(c.req.valid('param').garden, c.req.valid('query'));
       const { table } = await printer();
       return sent(table(read.garden, plan, { system: units, of }), 'text/csv; charset=utf-8', `${of}.csv`);
     });
@@ -171,7 +172,7 @@ export function addPrint(api: Api, room: Room): void {
     const { garden, file: name } = c.req.valid('param');
     if (!name.endsWith('.ics') || !isCalendarToken(room.secret, garden, name.slice(0, -'.ics'.length)))
       throw new Refusal('not-found', words.noCalendar);
-    const { read, plan, units } = await planOf(room, garden, c.req.valid('query'), false);
+    const { read, plan, units } = await planner.plan(garden, c.req.valid('query'));
     const { calendar } = await printer();
     const text = calendar(read.garden, plan, {
       ...optionsOf(units, undefined),

@@ -41,10 +41,12 @@ const UNBOUNDED_OR_INFEASIBLE = 9;
  *
  * @param seconds gives up after this long and says how far the best found may be from the optimum; never when left out
  */
-export function highsSolver(highs: HighsLike, seconds = Number.POSITIVE_INFINITY): Solver {
+export function highsSolver(highs: HighsLike, seconds?: number): Solver {
+  const limit = seconds === undefined ? {} : { time_limit: seconds };
   return (model: LinearModel): Solved => {
     const numCols = model.cost.length;
     const numRows = model.rowLower.length;
+    if (numCols === 0) return { status: 'optimal', objective: 0, bound: 0, values: model.cost };
     const instance = highs.createModel({
       numCols,
       numRows,
@@ -65,7 +67,7 @@ export function highsSolver(highs: HighsLike, seconds = Number.POSITIVE_INFINITY
     });
     try {
       // The usual gap of one in ten thousand is no proof; a tenth of a gram is.
-      instance.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-4, time_limit: seconds });
+      instance.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-4, ...limit });
       instance.run();
       const status = instance.getModelStatus();
       if (status === INFEASIBLE || status === UNBOUNDED_OR_INFEASIBLE)

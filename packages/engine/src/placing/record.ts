@@ -26,6 +26,16 @@ export function recordObjective(
     const curveAt = move.curveAt ?? move.ph;
     const { present, reconciled, layer } = gather(place, towards(curveAt), settings, recorder, true);
     if (present === undefined || reconciled?.curve === undefined) continue;
+    recorder.step({
+      symbol: 'T',
+      title: `pH that ${place.name} must reach`,
+      formula: 'T = nearest end of the range that all its plants share',
+      terms: [{ symbol: 'pH', value: present.mean, unit: 'pH', origin: 'step' }],
+      value: move.ph,
+      unit: 'pH',
+      sources: ['SORREL'],
+      basis: 'derived',
+    });
     requirementOf(reconciled.curve, layer, present, move.ph, recorder);
     const pot = place.kind === 'container';
     recorder.step({

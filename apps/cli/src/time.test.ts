@@ -193,7 +193,7 @@ describe('the plan', () => {
   it('is held to the forecast unless asked not to', () => {
     const hard = {
       ...one,
-      water: { alkalinity: '1 meq/L', perYear: '600 mm' },
+      water: { alkalinity: '4 meq/L', perYear: '600 mm' },
       target: { low: 5.8, high: 6.2 },
       tests: [{ ...one.tests[0], ph: { value: 5.3, in: 'water-1:1' } }],
     };

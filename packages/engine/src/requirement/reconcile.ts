@@ -205,42 +205,54 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
   if (recorder) for (const reading of used) explain(reading, heard, recorder);
   const combined = used.length === 0 ? undefined : combine(used, recorder);
   const ask = whatToAsk(place, used, combined?.disagree ?? false, unusable);
-  const found = {
+  const curve = combined === undefined ? undefined : curveOf(input, combined);
+  const disagree = combined?.disagree ?? false;
+  const rest = hearLater(beside, outside, silent);
+  // Own getters, so that a copy of the answer sent to another thread holds what they give.
+  if (curve === undefined)
+    return {
+      used,
+      disagree,
+      ask,
+      get beside() {
+        return rest().beside;
+      },
+      get outside() {
+        return rest().outside;
+      },
+    };
+  return {
+    curve,
     used,
-    disagree: combined?.disagree ?? false,
+    disagree,
     ask,
-    ...(combined === undefined ? {} : { curve: curveOf(input, combined) }),
+    get beside() {
+      return rest().beside;
+    },
+    get outside() {
+      return rest().outside;
+    },
   };
-  return silent.length === 0 ? { ...found, beside, outside } : withSilent(found, beside, outside, silent);
 }
 
-/** Adds what cannot speak anyway only when somebody wants to see it. */
-function withSilent(
-  found: Omit<Reconciled, 'beside' | 'outside'>,
-  beside: readonly Reading[],
-  outside: readonly Outside[],
-  silent: readonly Silent[],
-): Reconciled {
-  let heard: { readonly beside: readonly Reading[]; readonly outside: readonly Outside[] } | undefined;
-  const hearThem = () => {
+interface Rest {
+  readonly beside: readonly Reading[];
+  readonly outside: readonly Outside[];
+}
+
+/** What cannot speak anyway, read only when somebody wants to see it. */
+function hearLater(beside: readonly Reading[], outside: readonly Outside[], silent: readonly Silent[]): () => Rest {
+  let heard: Rest | undefined;
+  return () => {
     if (heard !== undefined) return heard;
-    const more: Reading[] = [];
-    const out: Outside[] = [...outside];
+    const more = [...beside];
+    const out = [...outside];
     for (const { method, about } of silent) {
       const outcome = method.read(about);
       if (outcome.state === 'reading') more.push(outcome.reading);
       else if (outcome.state === 'outside') out.push({ method: method.id, reason: outcome.reason });
     }
-    heard = { beside: [...beside, ...more], outside: out };
+    heard = { beside: more, outside: out };
     return heard;
-  };
-  return {
-    ...found,
-    get beside() {
-      return hearThem().beside;
-    },
-    get outside() {
-      return hearThem().outside;
-    },
   };
 }

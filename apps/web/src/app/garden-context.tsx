@@ -1,15 +1,16 @@
 import { createContext, type ReactNode, use, useCallback, useMemo } from 'react';
 import { type Entry, type GardenRecord, NoAnswer, Refused } from '../data/garden-store.ts';
 import { useStore } from '../data/store-context.tsx';
-import { type PlannedGarden, planRecord, today } from '../engine/garden-plan.ts';
+import type { PlannedGarden } from '../engine/garden-plan.ts';
 import { type Speaker, speakerFor } from '../engine/speaker.ts';
+import { usePlan } from '../engine/use-plan.ts';
 import { useToast } from '../kit/toast.tsx';
 import { label } from '../words/label.ts';
 import { useUnits } from './units.tsx';
 
 export interface GardenSession {
   readonly record: GardenRecord;
-  /** The garden read and planned; worked out when first asked for. */
+  /** The garden read and planned: at once by the quick way, soon after held to the forecast. */
   readonly planned: PlannedGarden;
   readonly speaker: Speaker;
   /**
@@ -42,7 +43,7 @@ export function GardenProvider({ record, reload, children }: Props) {
   const store = useStore();
   const toast = useToast();
   const units = useUnits(record.document.units);
-  const planned = useMemo(() => planRecord(record, today()), [record]);
+  const planned = usePlan(record);
   const speaker = useMemo(() => speakerFor(units, record.document.money), [units, record.document.money]);
   const garden = record.id;
 

@@ -5,6 +5,7 @@ import { useStore } from '../data/store-context.tsx';
 import { Failure } from '../kit/failure.tsx';
 import { Loading } from '../kit/loading.tsx';
 import { label } from '../words/label.ts';
+import { Checking } from './checking.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { Frame } from './frame.tsx';
 import { GardenProvider } from './garden-context.tsx';
@@ -37,6 +38,7 @@ export default function GardenScreens({ garden }: { readonly garden: string }) {
   return (
     <GardenProvider record={fetched.value} reload={fetched.reload}>
       <Frame garden={fetched.value.document.garden} ofGarden={fetched.value.document.units}>
+        <Checking />
         <ErrorBoundary at={location}>
           <Suspense fallback={<Loading code="web.working" />}>
             <Switch>

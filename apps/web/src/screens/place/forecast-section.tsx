@@ -21,7 +21,8 @@ interface Props {
 
 /** What will happen if the first step is done, or nothing where nothing is to be done; and what pushes the pH meanwhile. */
 export function ForecastSection({ place, plan, settings }: Props) {
-  const first = useMemo(() => plan.applications.filter((each) => !each.onlyIfRetest), [plan]);
+  const { applications } = plan;
+  const first = useMemo(() => applications.filter((each) => !each.onlyIfRetest), [applications]);
   const answer = useForecast(place, settings, first);
   const tests = useMemo(() => testPoints(place, settings), [place, settings]);
   const marks = useMemo(

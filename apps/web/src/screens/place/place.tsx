@@ -91,7 +91,7 @@ function PlacePage({ planned }: { readonly planned: PlannedPlace }) {
             </ul>
           </nav>
           <Section id="plan" title="web.sec-plan">
-            <PlanSteps place={place} plan={plan} />
+            <PlanSteps place={place} plan={plan} checking={planned.checking} />
             <Working place={place} plan={plan} />
           </Section>
           <ForecastSection place={place} plan={plan} settings={settings} />

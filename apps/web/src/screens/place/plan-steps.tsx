@@ -11,10 +11,12 @@ import styles from './plan-steps.module.css';
 interface Props {
   readonly place: Place;
   readonly plan: Recommendation;
+  /** The first step is not yet held to the forecast. */
+  readonly checking: boolean;
 }
 
 /** What to do, step by step, with the cautions inside the first step, where the bag is opened. */
-export function PlanSteps({ place, plan }: Props) {
+export function PlanSteps({ place, plan, checking }: Props) {
   const { speaker } = useGarden();
   const { applications, retest, cautions, ask, instead } = plan;
   const heard = new Set<string>();
@@ -31,6 +33,7 @@ export function PlanSteps({ place, plan }: Props) {
             <Step
               key={application.number + application.product.name}
               {...{ application, place }}
+              checking={checking && application.number === 1}
               how={fresh(application.how)}
             >
               {index === 0 ? <Care care={care} /> : null}
@@ -79,11 +82,13 @@ function Care({ care }: { readonly care: readonly string[] }) {
 function Step({
   application,
   place,
+  checking,
   how,
   children,
 }: {
   readonly application: Application;
   readonly place: Place;
+  readonly checking: boolean;
   readonly how: readonly string[];
   readonly children: ReactNode;
 }) {
@@ -114,6 +119,7 @@ function Step({
             : [label('web.step-scoops', { scoops: scoops(volumeOf(mass, product.density), speaker.units) })]),
           ...(assumed ? [label('web.plan-assumed')] : []),
           ...(fromMemory ? [label('web.from-memory')] : []),
+          ...(checking ? [label('web.dose-checking')] : []),
         ].join(' · ')}
       </p>
       {how.length === 0 ? null : (

@@ -27,7 +27,7 @@ export function wishedPlace(place: Place, plan: Recommendation, { aim, depth }: 
 }
 
 /**
- * What the engine would say to a wish.
+ * What the engine would say to a wish, at once: the dose is not yet held to the forecast. No wish is the plan itself.
  *
  * @param own the garden's products, from which the engine chooses unless one was picked
  * @param offered products that can be picked
@@ -42,6 +42,7 @@ export function wishedPlan(
 ): { readonly place: Place; readonly plan: Recommendation; readonly settings: Settings } {
   const chosen = wish.product === undefined ? undefined : offered[wish.product];
   const then = wish.day === undefined ? settings : { ...settings, today: wish.day };
+  if (Object.values(wish).every((value) => value === undefined)) return { place, plan, settings };
   const there = wishedPlace(place, plan, wish);
   return { place: there, plan: recommend(there, chosen === undefined ? own : [chosen], then), settings: then };
 }

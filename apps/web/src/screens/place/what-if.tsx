@@ -8,7 +8,7 @@ import { ForecastChart } from '../../chart/forecast-chart.tsx';
 import { correct } from '../../data/write.ts';
 import type { PlannedPlace } from '../../engine/garden-plan.ts';
 import { testPoints } from '../../engine/test-points.ts';
-import { useForecast } from '../../engine/use-forecast.ts';
+import { type ForecastState, useForecast } from '../../engine/use-forecast.ts';
 import { Button } from '../../kit/button.tsx';
 import { Callout } from '../../kit/callout.tsx';
 import { Disclosure } from '../../kit/disclosure.tsx';
@@ -28,7 +28,7 @@ interface Props {
 
 const MONTHS_AHEAD = 12;
 
-/** Sliders for target, depth, material and day. The dose answers in the same frame; the forecast follows. */
+/** Sliders for target, depth, material and day. The quick dose answers at once; held to the forecast it follows. */
 export function WhatIf(props: Props) {
   return (
     <Section id="what-if" title="web.sec-what-if">
@@ -48,7 +48,14 @@ function Sliders({ planned, place, plan, settings }: Props) {
     () => wishedPlan(place, plan, own, products, settings, settled),
     [place, plan, own, products, settings, settled],
   );
-  const [reason] = wished.plan.reasons;
+  const asked = wished.plan === plan ? undefined : wished.plan;
+  const first = useMemo(() => wished.plan.applications.filter((each) => !each.onlyIfRetest), [wished]);
+  const answer = useForecast(wished.place, wished.settings, first, asked);
+  const held = answer.state === 'ready' && answer.held?.of === asked ? answer.held?.plan : undefined;
+  const shown = held ?? wished.plan;
+  const unchecked =
+    shown.applications.length > 0 && (asked === undefined ? planned.checking : held === undefined) && !gaveUp(answer);
+  const [reason] = shown.reasons;
   const change = (part: Wish) => setWish((before) => ({ ...before, ...part }));
   const aim = wish.aim ?? plan.target.aim;
   const depth = wish.depth ?? place.depth;
@@ -149,16 +156,22 @@ function Sliders({ planned, place, plan, settings }: Props) {
               <tr key={code}>
                 <th scope="row">{label(code)}</th>
                 <td>{of(plan, speaker)}</td>
-                <td>{of(wished.plan, speaker)}</td>
+                <td>{of(shown, speaker)}</td>
               </tr>
             ))}
           </tbody>
         </table>
-        <WishedForecast wished={wished} />
+        <p className={styles.checking} role="status">
+          {unchecked ? label('web.dose-checking-this') : null}
+        </p>
+        <WishedForecast wished={wished} plan={shown} answer={answer} />
       </div>
     </div>
   );
 }
+
+/** Nothing can be foreseen, so there is nothing to hold a dose to. */
+const gaveUp = ({ state }: ForecastState) => state === 'unknown' || state === 'failed';
 
 type Speaker = ReturnType<typeof useGarden>['speaker'];
 const comparison = [
@@ -187,10 +200,16 @@ const comparison = [
 ] as const;
 
 /** Drawn again only when the answer is a new one, not with every move of the slider. */
-const WishedForecast = memo(function WishedForecast({ wished }: { readonly wished: ReturnType<typeof wishedPlan> }) {
-  const { place, plan, settings } = wished;
-  const first = useMemo(() => plan.applications.filter((each) => !each.onlyIfRetest), [plan]);
-  const answer = useForecast(place, settings, first);
+const WishedForecast = memo(function WishedForecast({
+  wished: { place, settings },
+  plan,
+  answer,
+}: {
+  readonly wished: ReturnType<typeof wishedPlan>;
+  readonly plan: Recommendation;
+  readonly answer: ForecastState;
+}) {
+  const first = plan.applications.filter((each) => !each.onlyIfRetest);
   const tests = useMemo(() => testPoints(place, settings), [place, settings]);
   const forecast = useDeferredValue(answer.state === 'ready' ? answer.forecast : undefined);
   if (forecast === undefined) return <div className={styles.room} />;

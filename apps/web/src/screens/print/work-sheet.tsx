@@ -34,7 +34,10 @@ export function WorkSheet() {
             <span>
               <strong>{job.planned.name}</strong>
               <span className={styles.line}>{whatOf(job, speaker.weight)}</span>
-              <span className={styles.soft}>{days(job.from, job.to)}</span>
+              <span className={styles.soft}>
+                {days(job.from, job.to)}
+                {job.kind === 'spread' && job.planned.checking ? ` · ${label('web.dose-checking')}` : null}
+              </span>
             </span>
             {job.kind === 'spread' ? (
               <span className={styles.write}>

@@ -30,6 +30,9 @@ export function JobCard({ job, withPlace }: { readonly job: Job; readonly withPl
           ) : null}
           <p className={styles.what}>{whatOf(job, speaker.weight)}</p>
           <p className={page.soft}>{days(job.from, job.to)}</p>
+          {job.kind === 'spread' && !later && planned.checking ? (
+            <p className={page.small}>{label('web.dose-checking')}</p>
+          ) : null}
           {later ? <p className={page.small}>{label('web.work-only-if')}</p> : null}
           {job.kind === 'retest' ? <p className={page.small}>{speaker.say(job.why)}</p> : null}
           {job.kind === 'find' ? (
@@ -54,7 +57,12 @@ export function JobCard({ job, withPlace }: { readonly job: Job; readonly withPl
         </div>
       </div>
       {job.kind === 'spread' && ticking && !later ? (
-        <TickOff planned={planned} application={job.application} onClose={() => setTicking(false)} />
+        <TickOff
+          key={job.application.mass}
+          planned={planned}
+          application={job.application}
+          onClose={() => setTicking(false)}
+        />
       ) : null}
       {job.kind === 'spread' && !later ? (
         <Disclosure title={label('web.work-how')}>

@@ -35,6 +35,12 @@ export const place = {
   'web.step-amount': '{amount} of {product}',
   'web.step-scoops': 'about {scoops}',
   'web.step-rate': '{rate}',
+  'web.dose-checking': 'still being checked against the forecast',
+  'web.dose-checking-this': 'This is still being checked against the forecast. It may become less.',
+  'web.doses-checking': 'Checking the doses against the forecast…',
+  'web.doses-checked': 'The doses are checked.',
+  'web.doses-unchecked':
+    'The doses could not be checked against the forecast. They may be too large where the water is hard or much was spread lately. Load the page again.',
   'web.step-later': 'Only if the retest still asks for it',
   'web.step-when': 'When',
   'web.step-how': 'How',

@@ -43,6 +43,12 @@ export const placing = {
   'placing.barred-untested': 'Nobody has tested: {places}. A soil test may open more room.',
   'placing.try-a-pot': 'A pot or a raised bed with a fresh mix would do for {plant}.',
 
+  // wishes that cannot be read
+  'placing.no-such-season': 'There is no season {value}: {seasons} are planned.',
+  'placing.no-such-season.fix': 'Name a season from 1 to {seasons}, or plan more seasons.',
+  'placing.no-such-place': 'The garden has no place called "{value}".',
+  'placing.no-such-place.fix': 'Use one of these names: {known}.',
+
   // why a soil is not moved
   'placing.no-test': 'A place without a soil test is not counted on.',
   'placing.home-reading':

@@ -1,5 +1,5 @@
 // Bundles the command line into dist/, one file a command, so that each starts with no more than it needs.
-import { chmodSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, copyFileSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,12 +10,15 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 // The package's browser build is the same code as modules, so that what is not used is left out.
 const yaml = `${dirname(createRequire(import.meta.url).resolve('yaml/package.json'))}/browser/index.js`;
 
+// The solver of `sorrel arrange`, which its loader wants beside the pieces.
+const solver = createRequire(import.meta.url).resolve('highs/runtime');
+
 /** Writes `sorrel.mjs` and the pieces it loads. Needs the almanac's generated modules. */
 export async function buildCli(outdir = `${here}dist`) {
   const { version } = JSON.parse(readFileSync(`${here}package.json`, 'utf8'));
   rmSync(outdir, { recursive: true, force: true });
   await build({
-    entryPoints: { sorrel: `${here}src/main.ts` },
+    entryPoints: { sorrel: `${here}src/main.ts`, 'table-worker': `${here}src/table/worker.ts` },
     outdir,
     outExtension: { '.js': '.mjs' },
     bundle: true,
@@ -36,6 +39,7 @@ export async function buildCli(outdir = `${here}dist`) {
     },
     logLevel: 'warning',
   });
+  copyFileSync(solver, `${outdir}/highs.wasm`);
   chmodSync(`${outdir}/sorrel.mjs`, 0o755);
 }
 

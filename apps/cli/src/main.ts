@@ -13,6 +13,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   account: () => import('./commands/account.ts'),
   learned: () => import('./commands/learned.ts'),
   compare: () => import('./commands/compare.ts'),
+  arrange: () => import('./commands/arrange.ts'),
   usable: () => import('./commands/usable.ts'),
   leaves: () => import('./commands/leaves.ts'),
   weeds: () => import('./commands/weeds.ts'),

@@ -1,4 +1,5 @@
 import { nutrientHelp } from './nutrients-words.ts';
+import { placingHelp } from './placing-words.ts';
 
 /** Everything the command line says of its own; sentences about soil come from the almanac's catalogue. */
 const helpHint = (command: string): string => `See: sorrel ${command} --help`;
@@ -161,6 +162,7 @@ export const words = {
     `There is no source called "${key}".${near === undefined ? '' : ` Did you mean ${near}?`}`,
 
   // table
+  threads: (typed: string) => `--threads takes a whole number from 1 to 64, not "${typed}".`,
   tableDone: (rows: number, used: number, bad: number) =>
     `${rows} rows read, ${used} planned, ${bad} left out${bad === 0 ? '.' : ':'}`,
   tableRow: (line: number, place: string | undefined) =>
@@ -179,6 +181,7 @@ const record = `  --store STORE       take the garden from a record, and --garde
 /** What `--help` prints, by command. */
 export const help: Readonly<Record<string, string>> = {
   ...nutrientHelp,
+  ...placingHelp,
   all: `Sorrel keeps every bed, plot and container in the pH range its plants need.
 
   sorrel plan GARDEN        plan a whole garden from its document (YAML or JSON)
@@ -188,6 +191,7 @@ export const help: Readonly<Record<string, string>> = {
   sorrel compare GARDEN     the ways open to a place, side by side
   sorrel bed --ph 5.4 ...   plan one bed from what you type
   sorrel table TESTS.csv    plan each row of a table of soil tests
+  sorrel arrange GARDEN     what to grow where, so that the least soil is moved
   sorrel usable GARDEN      what its pH does to the nutrients, and what is locked
   sorrel leaves             what may lie behind what you see on a plant
   sorrel weeds NAME ...     what weeds say of the pH
@@ -287,6 +291,7 @@ left out and listed. The columns are told in docs/soil-test-table.md.
   --units metric|us   units of the amounts
   --json              one JSON object a line instead of CSV
   --bad FILE          write the rows that were left out, with the reasons
+  --threads N         share a large table over N threads (as many as the machine has)
   --as-of DAY         plan as if today were DAY
   --region NAME       state or country of the laboratory
   --climate NAME      typical climate, for the dates

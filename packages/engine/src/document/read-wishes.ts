@@ -106,7 +106,7 @@ function readRules(
     place: place.id,
     ...(fields.light === undefined ? {} : { light: fields.light }),
     ...(fields.history === undefined ? {} : { history: fields.history }),
-    stays: parts(stays, 'stays'),
+    ...(stays === undefined ? {} : { stays: parts(stays, 'stays') }),
     fixed: parts(fixed, 'fixed'),
   };
 }

@@ -51,4 +51,4 @@ export function keepApart(plants: readonly PlantRange[]): readonly Message[] {
   return messages;
 }
 
-const names = (plants: readonly PlantRange[]): string => [...new Set(plants.map(({ name }) => name))].join(', ');
+const names = (plants: readonly PlantRange[]): string => [...new Set(plants.map(({ name }) => name))].join('; ');

@@ -142,10 +142,7 @@ function spotOf(
   { products, settings, seasons }: PlacingInput,
   piece: number,
 ): Spot {
-  const residents = (rules?.stays ?? []).map(({ plant, area }) => ({
-    plant,
-    area: Math.min(area ?? place.area, place.area),
-  }));
+  const residents = residentsOf(place, rules);
   const held = residents.reduce((sum, { area }) => sum + area, 0);
   const room = Math.max(0, down(place.area - held, piece));
   const fixed = fixedOf(rules, items, unfixed, room, seasons, piece);
@@ -196,6 +193,14 @@ function spotOf(
     fixed,
     since: sinceOf(rules),
   };
+}
+
+/** Perennials of a place: as its rules say, else those among its plants that stay, each with an equal share of it. */
+function residentsOf(place: Place, rules: PlaceRules | undefined): Spot['residents'] {
+  const { area, plants } = place;
+  if (rules?.stays !== undefined)
+    return rules.stays.map((each) => ({ plant: each.plant, area: Math.min(each.area ?? area, area) }));
+  return plants.filter(stays).map((plant) => ({ plant, area: area / plants.length }));
 }
 
 /** First and last move that a range holds. */

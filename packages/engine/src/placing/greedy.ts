@@ -15,7 +15,7 @@ interface State {
 
 /**
  * What a careful gardener does without a programme: the plant with the fewest possible places first, each in turn where
- * it costs least at that moment, then where most room is left. Used as the baseline that the optimum is held against.
+ * it costs least at that moment, then in the tightest place that holds it all. Used as the baseline that the optimum is held against.
  */
 export function greedy(board: Board): Choice {
   const { items, seasons, spots } = board;
@@ -50,7 +50,7 @@ export function greedy(board: Board): Choice {
         (item.demand[season] as number) -
         states.reduce((sum, { grown }) => sum + (grown[season]?.[index] as number), 0);
       while (wanted > 0) {
-        const best = cheapest(index, round);
+        const best = cheapest(index, round, wanted);
         if (best === undefined) break;
         const size = Math.min(wanted, ...round.map((each) => best.free[each] as number));
         for (const each of round) grow(best, index, each, size, true);
@@ -83,7 +83,7 @@ export function greedy(board: Board): Choice {
     else grew.add(season);
   }
 
-  function cheapest(index: number, round: readonly number[]): State | undefined {
+  function cheapest(index: number, round: readonly number[], wanted: number): State | undefined {
     let best: State | undefined;
     let least = Number.POSITIVE_INFINITY;
     for (const state of states) {
@@ -93,8 +93,7 @@ export function greedy(board: Board): Choice {
       const to = Math.min(state.to, suits.to);
       if (from > to || !rested(state, index, round)) continue;
       const cost = costAt(state.spot, from, to) - costAt(state.spot, state.from, state.to);
-      const roomier = (state.free[round[0] as number] as number) > (best?.free[round[0] as number] ?? 0);
-      if (cost < least - 1e-9 || (cost < least + 1e-9 && roomier)) {
+      if (cost < least - 1e-9 || (cost < least + 1e-9 && better(state, best, round[0] as number, wanted))) {
         best = state;
         least = cost;
       }
@@ -114,6 +113,13 @@ export function greedy(board: Board): Choice {
         (loose || [...(grew ?? [])].every((other) => other === season || Math.abs(other - season) >= years)),
     );
   }
+}
+
+/** Whether a place holds what is wanted more snugly than another: the tightest that holds it all, else the roomiest. */
+function better(state: State, best: State | undefined, season: number, wanted: number): boolean {
+  const here = state.free[season] as number;
+  const there = best?.free[season] ?? 0;
+  return here >= wanted ? there < wanted || here < there : here > there;
 }
 
 const costAt = (spot: Spot, from: number, to: number): number => spot.moves[leastMove(spot, from, to)]?.currency ?? 0;

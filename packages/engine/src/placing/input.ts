@@ -29,7 +29,10 @@ export interface PlaceRules {
   readonly place: string;
   /** Light the place gets; any plant may go there when left out. */
   readonly light?: Light;
-  /** Perennials that stay, with the area they hold; the whole place when no area is given. */
+  /**
+   * Perennials that stay, with the area they hold; the whole place when no area is given. When left out: those among the
+   * place's own plants that stay, each with an equal share of the place. An empty list clears the place.
+   */
   readonly stays?: readonly { readonly plant: PlantRange; readonly area?: SquareMetre }[];
   /** What must grow here; as much as fits when no area is given, in every season when none is named. */
   readonly fixed?: readonly {

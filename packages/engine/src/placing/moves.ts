@@ -32,6 +32,8 @@ export interface Move {
 /** The pH values a place can be brought to, from sour to limy, and what closes the ways that are not open. */
 export interface Moves {
   readonly present: Ph | undefined;
+  /** Error of that pH. */
+  readonly sd?: number;
   readonly open: readonly Move[];
   /** Why nothing sourer, or nothing sweeter, can be had. */
   readonly noLower?: Message;
@@ -87,7 +89,7 @@ export function movesOf(place: Place, wanted: readonly Ph[], products: readonly 
     }
     if (stop !== undefined) closed[direction === 'raise' ? 'noRaise' : 'noLower'] = stop;
   }
-  return { present: here, open: open.sort((a, b) => a.ph - b.ph), ...closed };
+  return { present: here, sd: present.sd, open: open.sort((a, b) => a.ph - b.ph), ...closed };
 }
 
 const still = (ph: Ph): Move => ({ ph, currency: 0, direction: 'none', material: 0, dressings: 0, months: 0 });

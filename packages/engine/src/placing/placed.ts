@@ -69,10 +69,13 @@ function reasonsFor(board: Board, spot: Spot, choice: Choice, at: number): Messa
       parameters: {
         from: ph(reach.present),
         to: ph(move.ph),
-        plants: (why.length > 0 ? why : plants).map(({ name }) => name).join(', '),
+        plants: (why.length > 0 ? why : plants).map(({ name }) => name).join('; '),
       },
     });
   }
+  if (move !== undefined && reach.present !== undefined && reach.sd !== undefined)
+    if (move.direction !== 'none' && Math.abs(move.ph - reach.present) < reach.sd)
+      reasons.push({ code: 'placing.within-error' });
   const families = new Set(grown.filter(({ stays }) => !stays).map(({ family }) => family));
   for (const family of families)
     if (breaksRotation(board, spot, family)) {
@@ -89,7 +92,7 @@ export function clashesOf(board: Board): Clash[] {
     if (clash === undefined) return [];
     const split = splitBed(musts.map((plant) => ({ ...plant, ...rangeIn(place, plant) })));
     const plants = musts.map(({ name }) => name);
-    const parameters = { place: place.name, plants: plants.join(', ') };
+    const parameters = { place: place.name, plants: plants.join('; ') };
     const messages: Message[] =
       clash === 'no common range'
         ? [{ code: 'placing.no-common-range', parameters }, ...split.messages]

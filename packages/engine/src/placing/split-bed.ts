@@ -56,7 +56,7 @@ export function splitBed(plants: readonly Plant[]): SplitBed {
       messages.push({
         code: 'placing.split-group',
         parameters: {
-          plants: names.join(', '),
+          plants: names.join('; '),
           low: { value: low, dimension: 'ph' },
           high: { value: high, dimension: 'ph' },
         },

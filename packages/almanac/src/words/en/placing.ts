@@ -13,6 +13,7 @@ export const placing = {
   'placing.fits': 'The soil is fine for them as it is, at pH {ph}.',
   'placing.raise': 'The soil must go from pH {from} up to {to} at least, for {plants}.',
   'placing.lower': 'The soil must go from pH {from} down to {to} at least, for {plants}.',
+  'placing.within-error': 'That step is smaller than the error of the test. Test again before anything is spread.',
   'placing.empty': 'Nothing is placed here.',
   'placing.untested': 'Nobody tested this soil. They are here because you said so.',
   'placing.fresh-pot': 'Fill the pot with a fresh mix of about pH {ph}.',

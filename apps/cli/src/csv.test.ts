@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { csvCell, csvSplitter } from './csv.ts';
+import { type CsvRecord, csvCell, csvCutter, csvSplitter } from './csv.ts';
 
 /** The whole text, pushed in pieces of the given lengths. */
 function split(text: string, sizes: readonly number[] = [text.length]): string[][] {
@@ -40,6 +40,34 @@ describe('csvSplitter', () => {
         },
       ),
       { numRuns: 500 },
+    );
+  });
+  it('gives the same records, with the same line numbers, when it is cut into runs first', () => {
+    const junk = fc.string({ unit: fc.constantFrom('a', ',', '"', '\n', '\r\n', ' ', 'é'), maxLength: 80 });
+    fc.assert(
+      fc.property(junk, fc.array(fc.integer({ min: 1, max: 30 }), { minLength: 1 }), (text, sizes) => {
+        const whole = csvSplitter();
+        const cutter = csvCutter();
+        const straight: CsvRecord[] = [];
+        const runs: ReturnType<typeof cutter.push> = [];
+        for (let at = 0, i = 0; at < text.length; i++) {
+          const piece = text.slice(at, at + (sizes[i % sizes.length] ?? 1));
+          straight.push(...whole.push(piece));
+          runs.push(...cutter.push(piece));
+          at += piece.length;
+        }
+        straight.push(...whole.end());
+        runs.push(...cutter.end());
+        const cut = runs.flatMap((run) => {
+          if ('cells' in run) return [{ cells: run.cells, line: run.line }];
+          const part = csvSplitter(run.line);
+          const records = [...part.push(run.text), ...part.end()];
+          expect(records).toHaveLength(run.records);
+          return records;
+        });
+        expect(cut).toEqual(straight);
+      }),
+      { numRuns: 2000 },
     );
   });
   it('never throws and never loses its way to the last line', () => {

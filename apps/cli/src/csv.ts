@@ -16,22 +16,27 @@ export interface CsvSplitter {
   end(): CsvRecord[];
 }
 
-/**
- * Splits CSV (RFC 4180) piece by piece, so that a file of any length fits in little memory. A record keeps the number
- * of cells it has: a lost or extra comma stays the fault of its own row and never moves its neighbours' cells. A quote
- * that is never closed costs its own line and no more. Empty lines are passed over; a byte order mark is dropped.
- */
-export function csvSplitter(): CsvSplitter {
+/** What a scan tells of the text it walks over. */
+interface Listener {
+  /** A line without a quote, not blank: `text.slice(from, to)`. */
+  plain(text: string, from: number, to: number, line: number): void;
+  /** A record with quotes in it, from `from` up to `read.end`. */
+  quoted(text: string, from: number, read: Quoted, line: number): void;
+  /** The text up to here is done with: what was kept of it must be taken now. */
+  done(text: string, upTo: number): void;
+}
+
+/** Walks over CSV piece by piece and tells where each record stands. */
+function scan(listener: Listener, firstLine = 1): (text: string, last: boolean) => void {
   let rest = '';
-  let line = 1;
-  let started = false;
-  const take = (text: string, last: boolean): CsvRecord[] => {
+  let line = firstLine;
+  let started = firstLine > 1;
+  return (text, last) => {
     rest += text;
     if (!started && rest !== '') {
       started = true;
       if (rest.charCodeAt(0) === 0xfeff) rest = rest.slice(1);
     }
-    const records: CsvRecord[] = [];
     let at = 0;
     // Quotes are rare: the next one is looked for once, not again on every line before it.
     let quote = -1;
@@ -44,25 +49,106 @@ export function csvSplitter(): CsvSplitter {
         if (quote < 0) quote = Number.POSITIVE_INFINITY;
       }
       if (quote >= end) {
-        const raw = rest.slice(at, rest.charCodeAt(end - 1) === 13 && end > at ? end - 1 : end);
-        if (raw.trim() !== '') records.push({ cells: raw.split(','), line });
+        if (!isBlank(rest, at, end)) listener.plain(rest, at, end, line);
         at = end + 1;
         line += 1;
         continue;
       }
       const read = quoted(rest, at, last);
       if (read === undefined) break;
-      records.push({ cells: read.cells, line });
+      listener.quoted(rest, at, read, line);
       at = read.end;
       line += read.lines;
     }
+    listener.done(rest, Math.min(at, rest.length));
     rest = rest.slice(at);
-    return records;
   };
-  return { push: (text) => take(text, false), end: () => take('', true) };
+}
+
+function isBlank(text: string, from: number, to: number): boolean {
+  const first = text.charCodeAt(from);
+  return from >= to || ((first <= 32 || first >= 0xa0) && text.slice(from, to).trim() === '');
+}
+
+/** Without the carriage return that some systems put before the line feed. */
+const withoutReturn = (text: string, from: number, to: number): string =>
+  text.slice(from, to > from && text.charCodeAt(to - 1) === 13 ? to - 1 : to);
+
+/**
+ * Splits CSV (RFC 4180) piece by piece, so that a file of any length fits in little memory. A record keeps the number
+ * of cells it has: a lost or extra comma stays the fault of its own row and never moves its neighbours' cells. A quote
+ * that is never closed costs its own line and no more. Empty lines are passed over; a byte order mark is dropped.
+ *
+ * @param firstLine number of the text's first line, for a piece from the middle of a file
+ */
+export function csvSplitter(firstLine = 1): CsvSplitter {
+  let records: CsvRecord[] = [];
+  const take = scan(
+    {
+      plain: (text, from, to, line) => records.push({ cells: withoutReturn(text, from, to).split(','), line }),
+      quoted: (_text, _from, read, line) => records.push({ cells: read.cells, line }),
+      done: () => {},
+    },
+    firstLine,
+  );
+  const taken = (text: string, last: boolean): CsvRecord[] => {
+    take(text, last);
+    const found = records;
+    records = [];
+    return found;
+  };
+  return { push: (text) => taken(text, false), end: () => taken('', true) };
+}
+
+/** Whole records of a CSV text: as text that another thread can split, or one record whose quote is never closed. */
+export type CsvRun =
+  | { readonly text: string; readonly line: number; readonly records: number }
+  | (CsvRecord & { readonly records: 1 });
+
+export interface CsvCutter {
+  push(text: string): CsvRun[];
+  end(): CsvRun[];
+}
+
+/** Cuts CSV between records without splitting it into cells; `csvSplitter(run.line)` reads each run as it would the whole. */
+export function csvCutter(): CsvCutter {
+  let runs: CsvRun[] = [];
+  let start = -1;
+  let startLine = 0;
+  let count = 0;
+  const grow = (from: number, line: number) => {
+    if (start < 0) {
+      start = from;
+      startLine = line;
+    }
+    count += 1;
+  };
+  const close = (text: string, upTo: number) => {
+    if (start >= 0) runs.push({ text: text.slice(start, upTo), line: startLine, records: count });
+    start = -1;
+    count = 0;
+  };
+  const take = scan({
+    plain: (_text, from, _to, line) => grow(from, line),
+    quoted: (text, from, read, line) => {
+      if (read.closed) return grow(from, line);
+      close(text, from);
+      runs.push({ cells: read.cells, line, records: 1 });
+    },
+    done: close,
+  });
+  const taken = (text: string, last: boolean): CsvRun[] => {
+    take(text, last);
+    const found = runs;
+    runs = [];
+    return found;
+  };
+  return { push: (text) => taken(text, false), end: () => taken('', true) };
 }
 
 interface Quoted {
+  /** False when the quote was never closed and the line stands as it is. */
+  readonly closed: boolean;
   readonly cells: readonly string[];
   /** Where the next record starts. */
   readonly end: number;
@@ -99,8 +185,8 @@ function quoted(text: string, start: number, last: boolean): Quoted | undefined 
       cells.push(text.slice(at, text.charCodeAt(end - 1) === 13 && end > at && text[end] !== ',' ? end - 1 : end));
       at = end;
     }
-    if (at >= text.length) return last ? { cells, end: at + 1, lines } : undefined;
-    if (text[at] === '\n') return { cells, end: at + 1, lines };
+    if (at >= text.length) return last ? { closed: true, cells, end: at + 1, lines } : undefined;
+    if (text[at] === '\n') return { closed: true, cells, end: at + 1, lines };
     at += 1;
   }
 }
@@ -114,7 +200,7 @@ function endOfCell(text: string, from: number): number {
 function unclosed(text: string, start: number): Quoted {
   const newline = text.indexOf('\n', start);
   const end = newline < 0 ? text.length : newline;
-  return { cells: [text.slice(start, end).trimEnd()], end: end + 1, lines: 1 };
+  return { closed: false, cells: [text.slice(start, end).trimEnd()], end: end + 1, lines: 1 };
 }
 
 /** What makes a cell need a closer look: most need none. */

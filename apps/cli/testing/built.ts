@@ -23,7 +23,8 @@ export async function built(): Promise<Built> {
       const asked = JSON.stringify([args, input]);
       const env = { PATH: process.env.PATH, LANG: 'en_US.UTF-8' };
       const command = [join(folder, 'dist/sorrel.mjs'), ...args];
-      const found = said.get(asked) ?? spawnSync(process.execPath, command, { encoding: 'utf8', input, env });
+      const found =
+        said.get(asked) ?? spawnSync(process.execPath, command, { encoding: 'utf8', input, env, maxBuffer: 2 ** 27 });
       said.set(asked, found);
       return found;
     },

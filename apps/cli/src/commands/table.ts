@@ -1,15 +1,18 @@
 import { once } from 'node:events';
-import { createReadStream } from 'node:fs';
-import { type RowReader, readGarden, rowReader } from '@sorrel/engine/document';
+import { createReadStream, statSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { readGarden } from '@sorrel/engine/document';
 import type { Product } from '@sorrel/engine/materials';
-import { recommend, type Settings } from '@sorrel/engine/plan';
+import type { Settings } from '@sorrel/engine/plan';
 import type { UnitSystem } from '@sorrel/engine/units';
 import { badRows } from '../bad-rows.ts';
-import { type CsvRecord, csvSplitter } from '../csv.ts';
+import { type CsvRun, csvCutter, csvSplitter } from '../csv.ts';
 import { exit, Stop } from '../exit.ts';
 import { nameOf, reasonOf } from '../input.ts';
 import { oneFile, read, showing, todayOf, unitsOf } from '../options.ts';
-import { csvLine, planColumns, planRow } from '../plan-row.ts';
+import { planColumns } from '../plan-row.ts';
+import { createPlanner, type PlannedRows, type TableSetup } from '../table/planner.ts';
+import { alone, type Threads, together } from '../table/threads.ts';
 import { words } from '../words.ts';
 
 const text = { type: 'string' } as const;
@@ -21,10 +24,16 @@ const options = {
   climate: text,
   material: text,
   cce: text,
+  threads: text,
 } as const;
 
-/** Output is gathered to pieces of about this many letters, so that there are few writes. */
-const PIECE = 1 << 16;
+/** The file is read in pieces of this many bytes. */
+const PIECE = 1 << 18;
+/** Rows are handed on in batches of about this many letters: over a thousand rows. */
+const BATCH = 1 << 18;
+/** Smaller files are planned on one thread. */
+const LARGE = 1 << 21;
+const MOST_THREADS = 8;
 
 /** `sorrel table TESTS.csv`: a plan for each row, in order, while the file is being read. */
 export async function run(args: readonly string[]): Promise<number> {
@@ -34,55 +43,110 @@ export async function run(args: readonly string[]): Promise<number> {
   const today = todayOf(values['as-of'], 'table');
   const { settings, products } = surroundings(values, today);
   const bad = badRows(values.bad);
-  const splitter = csvSplitter();
-  let reader: RowReader | undefined;
+  const jobs = threadsOf(values.threads);
+  let threads: Threads | undefined;
   let rows = 0;
-  let piece = '';
-  const take = (record: CsvRecord): void => {
-    if (reader === undefined) {
-      reader = rowReader(record.cells, { today, ...(values.region === undefined ? {} : { region: values.region }) });
-      for (const each of reader.problems) process.stderr.write(`${each.message} ${each.fix}\n`);
-      if (!values.json) piece = `${planColumns.join(',')}\r\n`;
-      return;
-    }
-    rows += 1;
-    const result = reader.read(record.cells, rows);
-    if (!result.ok) {
-      bad.add(record.line, result.problems);
-      return;
-    }
-    const row = planRow(record.line, result.place, recommend(result.place, products, settings), system);
-    piece += values.json ? `${JSON.stringify(row)}\n` : `${csvLine(row)}\r\n`;
+  let strange = 0;
+  let batch: CsvRun[] = [];
+  let letters = 0;
+  const underWay: Promise<PlannedRows>[] = [];
+  const write = async (): Promise<void> => {
+    const planned = await underWay.shift();
+    if (planned === undefined) return;
+    for (const { line, problems } of planned.bad) bad.add(line, problems);
+    if (planned.text !== '' && !process.stdout.write(planned.text)) await once(process.stdout, 'drain');
   };
-  const flush = async (): Promise<void> => {
-    if (piece === '') return;
-    const full = !process.stdout.write(piece);
-    piece = '';
-    if (full) await once(process.stdout, 'drain');
+  const send = async (): Promise<void> => {
+    if (threads === undefined || batch.length === 0) return;
+    underWay.push(threads.plan(batch, rows + 1));
+    for (const run of batch) rows += run.records;
+    batch = [];
+    letters = 0;
+    while (underWay.length >= threads.width) await write();
+  };
+  const begin = (header: readonly string[]): void => {
+    const setup: TableSetup = {
+      header,
+      today,
+      settings,
+      products,
+      system,
+      json: values.json === true,
+      ...(values.region === undefined ? {} : { region: values.region }),
+    };
+    const { problems } = createPlanner(setup);
+    strange = problems.length;
+    for (const each of problems) process.stderr.write(`${each.message} ${each.fix}\n`);
+    threads = jobs > 1 && isLarge(file) ? together(setup, jobs) : alone(setup);
+    if (!values.json) process.stdout.write(`${planColumns.join(',')}\r\n`);
+  };
+  const take = async (run: CsvRun): Promise<void> => {
+    let rest: CsvRun | undefined = run;
+    if (threads === undefined) {
+      const { header, after } = headerOf(run);
+      begin(header);
+      rest = after;
+    }
+    if (rest === undefined) return;
+    batch.push(rest);
+    letters += 'text' in rest ? rest.text.length : 200;
+    if (letters >= BATCH) await send();
   };
 
+  const cutter = csvCutter();
   try {
     const input =
       file === '-'
         ? process.stdin.setEncoding('utf8')
-        : createReadStream(file, { encoding: 'utf8', highWaterMark: PIECE * 4 });
-    for await (const chunk of input) {
-      for (const record of splitter.push(chunk as string)) {
-        take(record);
-        if (piece.length > PIECE) await flush();
-      }
-    }
+        : createReadStream(file, { encoding: 'utf8', highWaterMark: PIECE });
+    for await (const chunk of input) for (const run of cutter.push(chunk as string)) await take(run);
+    for (const run of cutter.end()) await take(run);
+    await send();
+    while (underWay.length > 0) await write();
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === undefined) throw error;
     throw new Stop(exit.nothing, words.cannotRead(nameOf(file), reasonOf(error)));
+  } finally {
+    await threads?.close();
   }
-  for (const record of splitter.end()) take(record);
-  await flush();
   const list = await bad.end();
-  if (reader === undefined) throw new Stop(exit.nothing, words.emptyTable);
+  if (threads === undefined) throw new Stop(exit.nothing, words.emptyTable);
   process.stderr.write(`${words.tableDone(rows, rows - bad.count, bad.count)}\n${list === '' ? '' : `${list}\n`}`);
   if (rows === bad.count) return exit.nothing;
-  return bad.count > 0 || reader.problems.length > 0 ? exit.partly : exit.fine;
+  return bad.count > 0 || strange > 0 ? exit.partly : exit.fine;
+}
+
+/** The first record of a run, and the run without it. */
+function headerOf(run: CsvRun): { readonly header: readonly string[]; readonly after: CsvRun | undefined } {
+  if ('cells' in run) return { header: run.cells, after: undefined };
+  const splitter = csvSplitter(run.line);
+  const [first, second] = [...splitter.push(run.text), ...splitter.end()];
+  if (second === undefined) return { header: first?.cells ?? [], after: undefined };
+  // Lines before the second record, so that its text can be cut off where it starts.
+  let at = 0;
+  for (let line = run.line; line < second.line; line++) at = run.text.indexOf('\n', at) + 1;
+  return {
+    header: first?.cells ?? [],
+    after: { text: run.text.slice(at), line: second.line, records: run.records - 1 },
+  };
+}
+
+/** A file that takes long enough for other threads to be worth starting. */
+function isLarge(file: string): boolean {
+  if (file === '-') return true;
+  try {
+    return statSync(file).size >= LARGE;
+  } catch {
+    return false;
+  }
+}
+
+function threadsOf(typed: string | undefined): number {
+  if (typed === undefined) return Math.min(availableParallelism(), MOST_THREADS);
+  const count = Number(typed);
+  if (!Number.isInteger(count) || count < 1 || count > 64)
+    throw new Stop(exit.usage, words.usage('table', words.threads(typed)));
+  return count;
 }
 
 /** Settings and materials from the options, read like the head of a garden document so that the same messages come. */

@@ -1,0 +1,70 @@
+import { type Problem, rowReader } from '@sorrel/engine/document';
+import type { Product } from '@sorrel/engine/materials';
+import { recommend, type Settings } from '@sorrel/engine/plan';
+import type { UnitSystem } from '@sorrel/engine/units';
+import { type CsvRecord, type CsvRun, csvSplitter } from '../csv.ts';
+import { csvLine, planRow } from '../plan-row.ts';
+
+/** What all rows of a table share. Plain data, so that it can be sent to another thread. */
+export interface TableSetup {
+  readonly header: readonly string[];
+  readonly today: string;
+  readonly region?: string;
+  readonly settings: Settings;
+  readonly products: readonly Product[];
+  readonly system: UnitSystem;
+  /** Lines of JSON instead of CSV. */
+  readonly json: boolean;
+}
+
+export interface BadRow {
+  readonly line: number;
+  readonly problems: readonly Problem[];
+}
+
+export interface PlannedRows {
+  /** Rows of the plan, ready to be written. */
+  readonly text: string;
+  readonly bad: readonly BadRow[];
+}
+
+export interface Planner {
+  /** Columns nobody knows. */
+  readonly problems: readonly Problem[];
+  /** Plans some rows, in order; `first` is the number of the first of them, counted from 1. */
+  plan(runs: readonly CsvRun[], first: number): PlannedRows;
+}
+
+/** Turns rows of soil tests into rows of plans. */
+export function createPlanner(setup: TableSetup): Planner {
+  const { header, today, region, settings, products, system, json } = setup;
+  const reader = rowReader(header, { today, ...(region === undefined ? {} : { region }) });
+  return {
+    problems: reader.problems,
+    plan(runs, first) {
+      let text = '';
+      let row = first;
+      const bad: BadRow[] = [];
+      const take = ({ cells, line }: CsvRecord) => {
+        const read = reader.read(cells, row);
+        row += 1;
+        if (!read.ok) {
+          bad.push({ line, problems: read.problems });
+          return;
+        }
+        const planned = planRow(line, read.place, recommend(read.place, products, settings), system);
+        text += json ? `${JSON.stringify(planned)}\n` : `${csvLine(planned)}\r\n`;
+      };
+      for (const run of runs) {
+        if ('cells' in run) {
+          take(run);
+          continue;
+        }
+        const splitter = csvSplitter(run.line);
+        for (const record of splitter.push(run.text)) take(record);
+        for (const record of splitter.end()) take(record);
+      }
+      return { text, bad };
+    },
+  };
+}

@@ -4,8 +4,12 @@ import { availableParallelism, cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bundled } from './bundled.ts';
 import { coldStart } from './cold-start.ts';
+import { firstView } from './first-view.ts';
+import { benchForecast } from './forecast.ts';
+import { benchForecastInBrowser } from './forecast-browser.ts';
 import { tableMemory } from './memory.ts';
 import type * as Recommendations from './recommendations.ts';
+import { placeReading } from './server.ts';
 import { testLines } from './soil-tests.ts';
 import { tableCommand } from './table-command.ts';
 
@@ -99,4 +103,40 @@ try {
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
+
+say();
+say('## The forecast');
+say();
+say(
+  '2,000 members, three years in weekly steps, against a bare typed-array loop that evaluates as many exponentials in the',
+);
+say('same run. Bound: 5 times; aim: 2 times.');
+say();
+say('| where | ours, ms | bare loop, ms | ratio | |');
+say('|---|---:|---:|---:|---|');
+const timed = (where: string, { forecast, bare, ratio }: { forecast: number; bare: number; ratio: number }) =>
+  say(
+    `| ${where} | ${fixed(1000 * forecast)} | ${fixed(1000 * bare)} | **${fixed(ratio, 2)}** | ${verdict(ratio, 5, 2)} |`,
+  );
+timed('Node, processor time', benchForecast(quick ? 10 : 25));
+const inBrowser = await benchForecastInBrowser(quick ? 10 : 25);
+if (inBrowser === undefined) say('| Chromium | | | no browser to be had | |');
+else timed('Chromium, wall clock', inBrowser);
+say();
+
+say('## The web and its server');
+say();
+const view = firstView();
+say(
+  `Scripts of the first view, compressed: **${fixed(view.bytes / 1000, 0)} kB** in ${view.files.length} files (bound: 150 kB; ${view.bytes <= 150_000 ? 'within' : '**outside the bound**'}).`,
+);
+say('A garden opened by its own address loads the engine after that, which is not counted here.');
+say();
+const reading = await placeReading(quick ? 2 : 5);
+say(
+  `Reading a place: ${thousands(Math.round(reading.ours))} answers a second against ${thousands(Math.round(reading.bare))} of the bare framework with ${reading.size} constant bytes, a share`,
+);
+say(
+  `of **${fixed(reading.share, 2)}** (bound: at least 0.5; ${reading.share >= 0.5 ? 'within' : '**outside the bound**'}).`,
+);
 if (!quick) writeFileSync(new URL('../docs/bench.md', import.meta.url), `${lines.join('\n')}\n`);

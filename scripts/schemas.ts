@@ -7,6 +7,7 @@ import {
   gardenJsonSchema,
   learnedReportJsonSchema,
   planReportJsonSchema,
+  usableReportJsonSchema,
 } from '../packages/engine/src/document/json-schema.ts';
 import { gardenExportJsonSchema } from '../packages/store/src/transfer/garden-export.ts';
 
@@ -19,6 +20,7 @@ export const schemas = {
   'account-report.schema.json': accountReportJsonSchema,
   'learned-report.schema.json': learnedReportJsonSchema,
   'comparison-report.schema.json': comparisonReportJsonSchema,
+  'usable-report.schema.json': usableReportJsonSchema,
 } as const;
 
 if (process.argv[1]?.endsWith('schemas.ts'))

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { planReport, usableReport } from '@sorrel/engine/document';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Built, built } from '../testing/built.ts';
 import { textWidth } from './layout.ts';
@@ -52,6 +53,20 @@ describe('sorrel usable', () => {
     const { places } = JSON.parse(cli.run(['usable', '-', '--json'], json(bed)).stdout);
     expect(places[0].nutrients.verdicts[0]).toMatchObject({ nutrient: 'P', verdict: 'enough but locked' });
     expect(places[0].nutrients.lines).toHaveLength(12);
+  });
+  it('keeps to its published schema for every demo garden, and to the plan of `sorrel plan`', () => {
+    for (const demo of demos) {
+      const usable = usableReport.parse(JSON.parse(cli.run(['usable', demo, '--json']).stdout));
+      const plan = planReport.parse(JSON.parse(cli.run(['plan', demo, '--json']).stdout));
+      for (const [index, { nutrients }] of usable.places.entries()) {
+        const { present, target, applications } = plan.places[index]?.plan ?? {};
+        expect(nutrients?.today).toBe(present?.mean);
+        if (nutrients?.planned !== undefined) {
+          expect(applications?.length).toBeGreaterThan(0);
+          expect(nutrients.planned).toBe(target?.aim);
+        }
+      }
+    }
   });
   it('draws one place, and asks which when there are several', () => {
     const file = join(cli.folder, 'usable.svg');

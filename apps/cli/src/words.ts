@@ -111,6 +111,11 @@ export const words = {
   deep: (area: string, depth: string) => `${area}, ${depth} deep`,
   memoryMark: '*',
   memoryNote: '* from memory: nobody could retrieve the publication to check the figure.',
+  onlyPots: (range: string) => `pots ${range}`,
+  onlyFound: (range: string) => `found ${range}`,
+  upTo: (high: string) => `up to ${high}`,
+  halfKnownNote:
+    'pots: only a range for potting mixes is published.\nfound: only the ground where it grows is published, no best pH.\nNeither is a target for a bed; give your own pH range there.',
   memoryFigures: (titles: string) => `Rests in part on figures from memory, not retrieved: ${titles}.`,
   decisions: {
     'leave alone': 'LEAVE IT ALONE',
@@ -327,7 +332,7 @@ Says where a figure comes from. KEY is what stands behind "Source".
 
   --json              for machines
 `,
-  schema: `sorrel schema [garden | plan | forecast | account | learned | compare]
+  schema: `sorrel schema [garden | plan | forecast | account | learned | compare | usable]
 
 Prints the JSON Schema (2020-12) of the garden document, or of what a command
 prints with --json.

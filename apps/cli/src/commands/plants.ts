@@ -1,8 +1,16 @@
+import {
+  findHalfKnownPlant,
+  type HalfKnownPlantRow,
+  halfKnownPlants,
+  nearestHalfKnownPlants,
+} from '@sorrel/almanac/half-known-plants';
 import { findPlant, nearestPlants, type PlantRow, plants } from '@sorrel/almanac/plants';
 import { exit } from '../exit.ts';
 import { read, showing } from '../options.ts';
 import { tableText } from '../table-text.ts';
 import { words } from '../words.ts';
+
+type AnyRow = PlantRow | HalfKnownPlantRow;
 
 /** `sorrel plants [WORDS]`: the plants and the pH they want. */
 export function run(args: readonly string[]): number {
@@ -14,9 +22,10 @@ export function run(args: readonly string[]): number {
     return found.length === 0 ? exit.nothing : exit.fine;
   }
   if (found.length === 0) {
-    const near = nearestPlants(wanted).map((row) => `"${row.name}"`);
+    const near = [...nearestPlants(wanted), ...nearestHalfKnownPlants(wanted, 1)].slice(0, 3);
+    const names = near.map((row) => `"${row.name}"`);
     process.stderr.write(
-      `${words.none(wanted)}${near.length === 0 ? '' : ` ${words.didYouMean(near.join(' or '))}`}\n`,
+      `${words.none(wanted)}${names.length === 0 ? '' : ` ${words.didYouMean(names.join(' or '))}`}\n`,
     );
     return exit.nothing;
   }
@@ -25,23 +34,38 @@ export function run(args: readonly string[]): number {
     [{ title: name, flexible: true }, { title: range }, { title: key }, { title: sources }],
     found.map((row) => [row.name, rangeOf(row), row.key, sourcesOf(row)]),
   );
-  const memory = found.some((row) => row.basis === 'memory') ? `\n${words.memoryNote}\n` : '';
-  process.stdout.write(`${table}\n${memory}`);
+  const notes = [
+    ...(found.some((row) => row.basis === 'memory') ? [words.memoryNote] : []),
+    ...(found.some(isHalfKnown) ? [words.halfKnownNote] : []),
+  ];
+  process.stdout.write(`${table}\n${notes.map((note) => `\n${note}\n`).join('')}`);
   return exit.fine;
 }
 
-function matching(wanted: string): readonly PlantRow[] {
-  if (wanted === '') return plants;
+const isHalfKnown = (row: AnyRow): row is HalfKnownPlantRow => !('aim' in row);
+
+function matching(wanted: string): readonly AnyRow[] {
+  if (wanted === '') return [...plants, ...halfKnownPlants];
   const part = wanted.toLowerCase();
-  const named = plants.filter((row) =>
-    [row.name, row.botanical, row.group, row.reaction, ...row.also].some((each) => each.toLowerCase().includes(part)),
-  );
-  const exact = findPlant(wanted);
+  const has = (texts: readonly string[]) => texts.some((each) => each.toLowerCase().includes(part));
+  const named: AnyRow[] = [
+    ...plants.filter((row) => has([row.name, row.botanical, row.group, row.reaction, ...row.also])),
+    ...halfKnownPlants.filter((row) => has([row.name, row.botanical, row.group, ...row.also])),
+  ];
+  const exact = findPlant(wanted) ?? findHalfKnownPlant(wanted);
   return exact === undefined || named.includes(exact) ? named : [exact, ...named];
 }
 
-const rangeOf = (row: PlantRow): string =>
-  `${row.low.toFixed(1)} to ${row.high.toFixed(1)}${row.basis === 'memory' ? words.memoryMark : ''}`;
+function rangeOf(row: AnyRow): string {
+  if (!isHalfKnown(row)) return `${ends(row.low, row.high)}${row.basis === 'memory' ? words.memoryMark : ''}`;
+  if (row.containerLow !== undefined && row.containerHigh !== undefined)
+    return words.onlyPots(ends(row.containerLow, row.containerHigh));
+  return words.onlyFound(
+    row.foundLow === undefined ? words.upTo((row.foundHigh ?? 0).toFixed(1)) : ends(row.foundLow, row.foundHigh ?? 0),
+  );
+}
 
-const sourcesOf = (row: PlantRow): string =>
+const ends = (low: number, high: number): string => `${low.toFixed(1)} to ${high.toFixed(1)}`;
+
+const sourcesOf = (row: AnyRow): string =>
   row.sources.length > 2 ? `${row.sources.slice(0, 2).join(', ')} +${row.sources.length - 2}` : row.sources.join(', ');

@@ -5,6 +5,7 @@ import {
   gardenJsonSchema,
   learnedReportJsonSchema,
   planReportJsonSchema,
+  usableReportJsonSchema,
 } from '@sorrel/engine/document';
 import { exit, Stop } from '../exit.ts';
 import { read } from '../options.ts';
@@ -17,6 +18,7 @@ const schemas: Readonly<Record<string, () => unknown>> = {
   account: accountReportJsonSchema,
   learned: learnedReportJsonSchema,
   compare: comparisonReportJsonSchema,
+  usable: usableReportJsonSchema,
 };
 
 /** `sorrel schema [NAME]`: the JSON Schema of what goes in, or of what `--json` puts out. */

@@ -20,7 +20,8 @@ export async function run(args: readonly string[]): Promise<number> {
   const { places } = found.garden;
   if (values.svg !== undefined && places.length > 1)
     throw new Stop(exit.usage, words.usage('usable', nutrientWords.needsOnePlace(places.map(({ name }) => name))));
-  const plans = planGarden(found.garden).recommendations;
+  // The same plan as `sorrel plan`, so that both name one pH.
+  const plans = planGarden(found.garden, { forecast: true }).recommendations;
   let drawn: ReturnType<typeof usablePicture> | undefined;
   const frame = { json: values.json, title: nutrientWords.usableTitle, foot: nutrientWords.judged };
   const code = await answer(found, speaker, frame, (place, index) => {

@@ -5,6 +5,7 @@ import { forecastReport } from './forecast-report.ts';
 import { learnedReport } from './learned-report.ts';
 import { planReport } from './plan-report.ts';
 import { gardenDocument } from './schema.ts';
+import { usableReport } from './usable-report.ts';
 
 /** The garden document as JSON Schema 2020-12, for editors and other programs. */
 export const gardenJsonSchema = (): Record<string, unknown> => published(gardenDocument);
@@ -17,6 +18,9 @@ export const forecastReportJsonSchema = (): Record<string, unknown> => published
 export const accountReportJsonSchema = (): Record<string, unknown> => published(accountReport);
 export const learnedReportJsonSchema = (): Record<string, unknown> => published(learnedReport);
 export const comparisonReportJsonSchema = (): Record<string, unknown> => published(comparisonReport);
+
+/** What `sorrel usable --json` prints. */
+export const usableReportJsonSchema = (): Record<string, unknown> => published(usableReport);
 
 const published = (schema: z.ZodType): Record<string, unknown> =>
   z.toJSONSchema(schema, { target: 'draft-2020-12', io: 'input' });

@@ -138,7 +138,7 @@ export function readPlace(
   if (organic !== undefined) place.certifiedOrganic = organic === true || organic === 'yes';
 
   place.plants = readList(given.plants, [...at, 'plants'], report).flatMap((each, index) => {
-    const plant = readPlant(each, [...at, 'plants', index], report);
+    const plant = readPlant(each, [...at, 'plants', index], report, medium);
     if (plant === undefined) skipped.push(sentence('document.plant-left-out', { plant: plantWord(each), place: name }));
     return plant ?? [];
   });

@@ -1,13 +1,18 @@
 import type { PlantRange } from '../plan/place.ts';
+import type { Medium } from '../soil/soil.ts';
 import { type Report, readFields } from './fields.ts';
 import { type Path, pathText } from './path.ts';
 import { plantNamed } from './plant-named.ts';
 import { problem } from './report.ts';
 import { ownRange } from './schema.ts';
 
-/** The range of a plant named in the almanac, or of one whose pH range the gardener gives. */
-export function readPlant(typed: unknown, at: Path, report: Report): PlantRange | undefined {
-  if (typeof typed === 'string' && typed.trim() !== '') return plantNamed(typed.trim(), at, report);
+/**
+ * The range of a plant named in the almanac, or of one whose pH range the gardener gives.
+ *
+ * @param medium what it is to grow in; without it a plant with a range for pots alone is not taken
+ */
+export function readPlant(typed: unknown, at: Path, report: Report, medium?: Medium): PlantRange | undefined {
+  if (typeof typed === 'string' && typed.trim() !== '') return plantNamed(typed.trim(), at, report, medium);
   const { fields, bad } = readFields(ownRange.shape, typed, at, report);
   const { plant, low, high, aim } = fields;
   if (bad.size > 0 || plant === undefined || low === undefined || high === undefined) return undefined;

@@ -1,5 +1,5 @@
 import { type DiseaseRow, diseases } from '@sorrel/almanac/diseases';
-import { findPlant } from '@sorrel/almanac/plants';
+import { findAnyPlant } from '@sorrel/almanac/half-known-plants';
 import type { Ph } from '../units/si.ts';
 
 export type { DiseaseRow } from '@sorrel/almanac/diseases';
@@ -22,7 +22,7 @@ const plain = (text: string): string =>
 
 /** Whether a plant, by its name or key, catches a disease. */
 export function isHost(disease: DiseaseRow, plant: string): boolean {
-  const row = findPlant(plant);
+  const row = findAnyPlant(plant);
   const names = [plant, row?.name ?? '', row?.key ?? '', row?.botanical ?? ''].join(' ').toLowerCase();
   return disease.hosts.some((host) =>
     host.startsWith('family:') ? row?.family === host.slice('family:'.length) : names.includes(host),

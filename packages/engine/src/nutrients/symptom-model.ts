@@ -1,4 +1,4 @@
-import { findPlant } from '@sorrel/almanac/plants';
+import { findAnyPlant } from '@sorrel/almanac/half-known-plants';
 import { type SymptomCauseRow, symptomCauses } from '@sorrel/almanac/symptom-causes';
 import { symptomSigns } from '@sorrel/almanac/symptom-signs';
 import type { Medium } from '../soil/soil.ts';
@@ -102,7 +102,7 @@ const FAMILIES: Readonly<Record<string, string>> = {
 };
 
 function cropWords(crop: string): string {
-  const row = findPlant(crop);
+  const row = findAnyPlant(crop);
   const family = row === undefined ? '' : (FAMILIES[row.family] ?? '');
   const fruit = row?.group === 'tree fruit' || row?.group === 'small fruit' ? 'fruit' : '';
   return [crop, row?.name ?? '', row?.key ?? '', family, fruit].join(' ').toLowerCase();

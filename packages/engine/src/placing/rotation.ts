@@ -1,4 +1,4 @@
-import { findPlant } from '@sorrel/almanac/plants';
+import { findAnyPlant } from '@sorrel/almanac/half-known-plants';
 import { type RotationRow, rotations } from '@sorrel/almanac/rotations';
 import { findDisease } from '../nutrients/diseases.ts';
 import type { PlantRange } from '../plan/place.ts';
@@ -9,7 +9,7 @@ import type { PlantRange } from '../plan/place.ts';
  * @source families: almanac `plants`
  */
 export const familyOf = (plant: Pick<PlantRange, 'key' | 'name'>): string =>
-  (findPlant(plant.key) ?? findPlant(plant.name))?.family ?? plant.key;
+  (findAnyPlant(plant.key) ?? findAnyPlant(plant.name))?.family ?? plant.key;
 
 /**
  * The rule for a family in a place: the longest interval among its rows that hold there, else the general one.
@@ -56,6 +56,6 @@ const STAYING_KEYS: ReadonlySet<string> = new Set([
 
 /** Whether a plant stays where it is planted: by its group in the almanac, or a list of long-lived vegetables and herbs. */
 export function stays(plant: Pick<PlantRange, 'key' | 'name'>): boolean {
-  const row = findPlant(plant.key) ?? findPlant(plant.name);
+  const row = findAnyPlant(plant.key) ?? findAnyPlant(plant.name);
   return row !== undefined && (STAYING.has(row.group) || STAYING_KEYS.has(row.key));
 }

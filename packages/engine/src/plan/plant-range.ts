@@ -1,3 +1,4 @@
+import type { HalfKnownPlantRow } from '@sorrel/almanac/half-known-plants';
 import type { PlantRow } from '@sorrel/almanac/plants';
 import type { Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
@@ -35,6 +36,27 @@ function rangeOf(row: PlantRow): PlantRange {
     ...(row.containerLow === undefined || row.containerHigh === undefined
       ? {}
       : { container: { low: row.containerLow, high: row.containerHigh } }),
+    sources: row.sources,
+    basis: row.basis,
+  };
+}
+
+/**
+ * The range of a plant of which only a range for pots is published, for potting mixes and nothing else.
+ *
+ * @returns undefined when no range for pots is published either
+ */
+export function potRangeOf(row: HalfKnownPlantRow): PlantRange | undefined {
+  const { containerLow: low, containerHigh: high } = row;
+  if (low === undefined || high === undefined) return undefined;
+  return {
+    key: row.key,
+    name: row.name,
+    low,
+    high,
+    aim: (low + high) / 2,
+    reaction: 'neutral',
+    container: { low, high },
     sources: row.sources,
     basis: row.basis,
   };

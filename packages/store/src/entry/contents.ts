@@ -1,4 +1,5 @@
 import { gardenDocument } from '@sorrel/engine/document';
+import { QUESTIONS, type Question } from '@sorrel/engine/nutrients';
 import * as z from 'zod';
 
 /**
@@ -54,10 +55,27 @@ export const planting = z.strictObject({
 export const water = z.strictObject({ date, ...waterShape, note });
 /** Fertilizer given to plants, which sours or sweetens in its own way. */
 export const feed = z.strictObject({ date, material: name, amount, until: date.optional(), note });
+/** The answers of the symptom key; a question that nobody could answer is left out. */
+const answers = z.strictObject({
+  leaves: z.enum(QUESTIONS.leaves).optional(),
+  pattern: z.enum(QUESTIONS.pattern).optional(),
+  spots: z.enum(QUESTIONS.spots).optional(),
+  growth: z.enum(QUESTIONS.growth).optional(),
+  roots: z.enum(QUESTIONS.roots).optional(),
+  fruit: z.enum(QUESTIONS.fruit).optional(),
+  recent: z.enum(QUESTIONS.recent).optional(),
+} satisfies Record<Question, z.ZodType>);
+
 export const observation = z.strictObject({
   date,
   plant: name.optional(),
   symptom: name.optional(),
+  answers: answers.optional().meta({ description: 'What was seen, question by question of the symptom key.' }),
+  weeds: z
+    .array(name)
+    .max(50)
+    .optional()
+    .meta({ description: 'Weeds that grow in number at the place, by their names.' }),
   photos: z
     .array(z.string().regex(/^[0-9a-f]{64}$/, 'is the SHA-256 of a photo, in 64 small hexadecimal digits'))
     .max(20)

@@ -58,6 +58,13 @@ export const document = {
   'document.unknown-plant': '"{value}" is not a plant in the almanac.',
   'document.unknown-plant.fix': 'Did you mean {nearest}? Or give its own pH range with low and high.',
   'document.unknown-plant-far.fix': 'Search the list of plants, or give its own pH range with low and high.',
+  'document.plant-only-in-pots':
+    'For {plant} only a range for potting mixes is published, pH {low} to {high}. It tells nothing of the ground.',
+  'document.plant-only-in-pots.fix': 'Grow it in a pot of potting mix, or give its own pH range with low and high.',
+  'document.plant-only-found':
+    'For {plant} no best pH is published, only the ground where it is found growing, pH {low} to {high}.',
+  'document.plant-only-found.fix': 'Give its own pH range with low and high.',
+  'document.plant-only-stands': 'For {plant} no best pH is published, only that it stands pH {high}.',
   'document.unknown-material': '"{value}" is not a material in the almanac, nor one of your own.',
   'document.unknown-material.fix': 'Did you mean {nearest}?',
   'document.unknown-material-far.fix': 'Search the list of materials.',

@@ -50,6 +50,24 @@ export const placing = {
   'placing.no-such-place': 'The garden has no place called "{value}".',
   'placing.no-such-place.fix': 'Use one of these names: {known}.',
 
+  // one plant and one place
+  'placing.plant-inside': 'At pH {ph} {plant} is at its best here.',
+  'placing.plant-below': 'Today pH {ph}: {plant} stands it, but is at its best from {low} to {high}.',
+  'placing.plant-above': 'Today pH {ph}: {plant} stands it, but is at its best from {low} to {high}.',
+  'placing.plant-too-sour': 'Today pH {ph}: too sour. {plant} is at its best from {low} to {high}.',
+  'placing.plant-too-limy': 'Today pH {ph}: too limy. {plant} is at its best from {low} to {high}.',
+  'placing.plant-within-error': 'That is less than the error of the test, so test again before you rely on it.',
+  'placing.planned-inside': 'The plan leads to pH {ph}, which suits it.',
+  'placing.planned-below': 'The plan leads to pH {ph}, which it stands; at its best it is from {low} to {high}.',
+  'placing.planned-above': 'The plan leads to pH {ph}, which it stands; at its best it is from {low} to {high}.',
+  'placing.planned-too-sour': 'The plan leads to pH {ph}, which is too sour for it.',
+  'placing.planned-too-limy': 'The plan leads to pH {ph}, which is too limy for it.',
+  'placing.planned-no-better': 'The plan leads to pH {ph}, which is no better for it.',
+  'placing.plant-untested': 'Nobody knows the pH of this place yet. Test it first.',
+  'placing.no-pot-range': 'No range for potting mixes is published for {plant}, so its range in the ground stands in.',
+  'placing.only-pots-known': 'Only a range for potting mixes is published for {plant}. It tells nothing of the ground.',
+  'placing.no-best-known': 'No best pH is published for {plant}, so nothing can be said here.',
+
   // why a soil is not moved
   'placing.no-test': 'A place without a soil test is not counted on.',
   'placing.home-reading':

@@ -9,7 +9,13 @@ export interface Timed {
   readonly bare: number;
 }
 
-const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'];
+export const flags = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--disable-background-networking',
+];
 
 /** The forecast against its bare loop inside Chromium, by the wall clock; undefined when no browser can be had. */
 export async function benchForecastInBrowser(rounds = 25): Promise<Timed | undefined> {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { median as witness } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { inTurns, median } from './measure.ts';
+import { inTurns, median, share } from './measure.ts';
 
 describe('measuring', () => {
   it('finds the median that simple-statistics finds', () => {
@@ -23,5 +23,16 @@ describe('measuring', () => {
     expect(order.filter((who) => who === 'ours').length).toBe(5);
     expect(order.slice(0, 4)).toEqual(['ours', 'theirs', 'theirs', 'ours']);
     expect(ratio).toBeGreaterThan(0);
+  });
+});
+
+describe('the value that a share of all do not pass', () => {
+  // Nearest rank: of 20 values the 95th percentile is the 19th.
+  it('is the nearest rank', () => {
+    const values = Array.from({ length: 20 }, (_, index) => 20 - index);
+    expect(share(values, 0.95)).toBe(19);
+    expect(share(values, 0.5)).toBe(10);
+    expect(share([3], 0.95)).toBe(3);
+    expect(() => share([], 0.5)).toThrow(RangeError);
   });
 });

@@ -14,6 +14,13 @@ export function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] as number) + upper) / 2;
 }
 
+/** The value that a share of all values do not pass (nearest rank). Throws RangeError for none. */
+export function share(values: readonly number[], of: number): number {
+  if (values.length === 0) throw new RangeError('no values');
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.max(0, Math.ceil(of * sorted.length) - 1)] as number;
+}
+
 /** Milliseconds that one call takes. */
 export async function timed(task: () => unknown): Promise<number> {
   const start = performance.now();

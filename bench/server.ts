@@ -16,7 +16,7 @@ export interface PlaceReading {
 }
 
 /** Starts a server in a process of its own and waits for the address it prints. */
-function started(args: readonly string[], env: Record<string, string> = {}): Promise<[string, ChildProcess]> {
+export function started(args: readonly string[], env: Record<string, string> = {}): Promise<[string, ChildProcess]> {
   const child = spawn(process.execPath, args, {
     stdio: ['ignore', 'pipe', 'ignore'],
     env: { ...process.env, ...env },

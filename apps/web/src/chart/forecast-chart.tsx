@@ -1,13 +1,13 @@
-import type { Forecast } from '@sorrel/engine/forecast';
 import { area, line } from 'd3-shape';
 import type { TestPoint } from '../engine/test-points.ts';
+import type { Picture } from '../engine/wished-picture.ts';
 import { label, monthShort } from '../words/label.ts';
 import styles from './forecast-chart.module.css';
 import { dayNumber, linear, monthTicks, phTicks } from './time-scale.ts';
 import { useWidth } from './use-width.ts';
 
 interface Props {
-  readonly forecast: Forecast;
+  readonly forecast: Picture;
   readonly wanted?: { readonly low: number; readonly high: number } | undefined;
   readonly tests: readonly TestPoint[];
   /** Past and planned, positive sweetens. */
@@ -16,6 +16,7 @@ interface Props {
 
 const HEIGHT = 280;
 const EDGE = { top: 14, right: 12, bottom: 34, left: 38 };
+const AXIS_STEP = 0.25;
 /** Older tests than this would squeeze what is to come. */
 const YEARS_BACK = 2;
 
@@ -44,8 +45,9 @@ function Drawing({ forecast, wanted, tests, applications, width }: Props & { rea
     ...seen.flatMap(({ mean, sd }) => [mean - sd, mean + sd]),
     ...(wanted === undefined ? [] : [wanted.low, wanted.high]),
   ];
-  const low = Math.min(...values) - 0.15;
-  const high = Math.max(...values) + 0.15;
+  // In whole steps, so that the axis stands still while a slider moves what is drawn on it.
+  const low = Math.floor((Math.min(...values) - 0.15) / AXIS_STEP) * AXIS_STEP;
+  const high = Math.ceil((Math.max(...values) + 0.15) / AXIS_STEP) * AXIS_STEP;
   const x = linear(dayNumber(from) - 10, dayNumber(end), EDGE.left, width - EDGE.right);
   const y = linear(low, high, HEIGHT - EDGE.bottom, EDGE.top);
   const days = dates.map(dayNumber);

@@ -6,10 +6,10 @@ import {
   outlook,
   type Place,
   planGarden,
-  type Recommendation,
-  refineByForecast,
   type Settings,
 } from '@sorrel/engine/plan';
+import { type RestedAnswer, restedAnswer } from './wished-picture.ts';
+import type { Wish, Wishing } from './wished-plan.ts';
 
 /** What a place will do. All questions are plain data. */
 export interface ForecastQuestion {
@@ -18,9 +18,6 @@ export interface ForecastQuestion {
   readonly place: Place;
   readonly settings: Settings;
   readonly applications: readonly Application[];
-  readonly members?: number;
-  /** A quick plan to hold to the forecast first; its own applications are then the ones foreseen. */
-  readonly hold?: Recommendation | undefined;
 }
 
 /** The plan of a whole garden, every first dressing held to the forecast. */
@@ -29,34 +26,61 @@ export interface PlanQuestion {
   readonly garden: Garden;
 }
 
+/** What all later wishes are held against. It is sent once, because it is much larger than a wish. */
+export interface WishingQuestion {
+  readonly ask: 'wishing';
+  readonly wishing: Wishing;
+}
+
+export interface WishQuestion {
+  readonly ask: 'wish';
+  readonly wish: Wish;
+}
+
+export type Question = ForecastQuestion | PlanQuestion | WishingQuestion | WishQuestion;
+
 export type Failed = { readonly id?: number; readonly failed: string };
 export type ForecastAnswer =
-  | { readonly id: number; readonly forecast: Forecast | undefined; readonly held: Recommendation | undefined }
+  | { readonly id: number; readonly forecast: Forecast | undefined }
   | (Failed & { readonly id: number });
+export type WishAnswer = RestedAnswer | Failed;
 /** `products` are those of the question: what crosses to the page is copied, and this tells which is which. */
 export type PlanAnswer = { readonly plan: GardenPlan; readonly products: Garden['products'] } | Failed;
+
+let wishing: Wishing | undefined;
 
 const reasonOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 // A forecast takes longer than a frame, so it is worked out beside the page.
-self.onmessage = ({ data }: MessageEvent<ForecastQuestion | PlanQuestion>) => {
-  self.postMessage(data.ask === 'plan' ? planned(data) : foreseen(data));
+self.onmessage = ({ data }: MessageEvent<Question>) => {
+  const answer = answerTo(data);
+  if (answer !== undefined) self.postMessage(answer);
 };
 
-function planned({ garden }: PlanQuestion): PlanAnswer {
+function answerTo(question: Question): unknown {
   try {
-    return { plan: planGarden(garden, { explain: true, forecast: true }), products: garden.products };
+    switch (question.ask) {
+      case 'forecast':
+        return foreseen(question);
+      case 'plan':
+        return planned(question);
+      case 'wishing':
+        wishing = question.wishing;
+        return undefined;
+      case 'wish':
+        return wishing === undefined ? undefined : restedAnswer(wishing, question.wish);
+    }
   } catch (error) {
-    return { failed: reasonOf(error) };
+    return { ...('id' in question ? { id: question.id } : {}), failed: reasonOf(error) } satisfies Failed;
   }
 }
 
-function foreseen({ id, place, settings, applications, members, hold }: ForecastQuestion): ForecastAnswer {
-  try {
-    const held = hold === undefined ? undefined : refineByForecast(place, settings, hold);
-    const done = held === undefined ? applications : held.applications.filter((each) => !each.onlyIfRetest);
-    return { id, held, forecast: outlook(place, settings, done, members === undefined ? {} : { members }) };
-  } catch (error) {
-    return { id, failed: reasonOf(error) };
-  }
-}
+const planned = ({ garden }: PlanQuestion): PlanAnswer => ({
+  plan: planGarden(garden, { explain: true, forecast: true }),
+  products: garden.products,
+});
+
+const foreseen = ({ id, place, settings, applications }: ForecastQuestion): ForecastAnswer => ({
+  id,
+  forecast: outlook(place, settings, applications),
+});

@@ -17,6 +17,7 @@ export * from './random.ts';
 export * from './reaction.ts';
 export * from './scenario.ts';
 export * from './sieve-classes.ts';
+export * from './sketch.ts';
 export * from './temperature.ts';
 export * from './types.ts';
 export * from './weather.ts';

@@ -88,6 +88,15 @@ export function part(set: ParameterSet, from: number, to: number): ParameterSet 
   return { count: to - from, ...columns } as ParameterSet;
 }
 
+/** `count` members of a larger set, evenly from all of it; the set itself when it is no larger. */
+export function thinned(set: ParameterSet, count: number): ParameterSet {
+  if (set.count <= count) return set;
+  const few = emptySet(count);
+  for (const name of PARAMETER_NAMES)
+    for (let m = 0; m < count; m++) few[name][m] = set[name][Math.floor(((m + 0.5) * set.count) / count)] ?? Number.NaN;
+  return few;
+}
+
 /** Room for `count` members. */
 export function emptySet(count: number): ParameterSet {
   const columns = Object.fromEntries(PARAMETER_NAMES.map((name) => [name, new Float64Array(count)]));

@@ -5,6 +5,7 @@ import type { SoilTest } from '../evidence/soil-test.ts';
 import { bedRecord } from '../learning/bed-record.ts';
 import { checkRecord } from '../learning/check.ts';
 import { learn } from '../learning/learn.ts';
+import { ownResponse } from '../learning/reading.ts';
 import type { BedRecord, Learned, LearnOptions } from '../learning/types.ts';
 import { type ReconcileInput, reconcile } from '../requirement/reconcile.ts';
 import type { Reconciled } from '../requirement/reconcile-types.ts';
@@ -38,6 +39,7 @@ export interface Evidence {
  *
  * @param recorder keeps the derivation when one is wanted
  * @param always works out the curve even when nothing has to be changed, for a forecast
+ * @param lesson what the record has taught, when it is known near enough: then nothing is learned anew
  */
 export function gather(
   place: Place,
@@ -45,6 +47,7 @@ export function gather(
   settings: Settings,
   recorder?: Recorder,
   always = false,
+  lesson?: Learned,
 ): Evidence {
   const tests = newestFirst(place.tests);
   const latest = newestLaboratory(tests);
@@ -100,7 +103,12 @@ export function gather(
   const options = { today: settings.today, targetPh: target.aim };
   // A record that no model can follow teaches nothing; the plan rests on the rest.
   if (checkRecord(record, options).length > 0) return { ...found, reconciled: reconcile(input, recorder) };
-  const learned = recorder ? learn(record, options, recorder) : remembered(record, options);
+  const learned =
+    lesson !== undefined
+      ? readAgain(lesson, record, target.aim)
+      : recorder
+        ? learn(record, options, recorder)
+        : remembered(record, options);
   if (learned.reading !== undefined) input.readings = [learned.reading];
   return { ...found, learned, reconciled: reconcile(input, recorder) };
 }
@@ -119,6 +127,14 @@ function remembered(record: BedRecord, options: LearnOptions): Learned {
   const learned = learn(record, options);
   lessons.set(tests, { asked, learned });
   return learned;
+}
+
+/** A lesson with its reading put onto another curve, layer or aim: how the bed differs from what was expected stays. */
+function readAgain(lesson: Learned, { curve, layer }: BedRecord, aim: number): Learned {
+  const { reading, present, resistance } = lesson;
+  if (reading === undefined || present === undefined) return lesson;
+  const again = ownResponse(resistance, curve, layer, present.mean, aim);
+  return again === undefined ? lesson : { ...lesson, reading: again };
 }
 
 const FORBIDS_ACID: ReadonlySet<FreeLime['class']> = new Set([

@@ -9,7 +9,7 @@ export {
   yearOfTheSame,
 } from './foresee.ts';
 export { lessons } from './lessons.ts';
-export { type OutlookOptions, outlook, outlookInput } from './outlook.ts';
+export { type OutlookOptions, outlook, outlookInput, outlookSketch } from './outlook.ts';
 export * from './place.ts';
 export { type GardenOptions, type GardenPlan, planGarden } from './plan-garden.ts';
 export * from './plant-range.ts';

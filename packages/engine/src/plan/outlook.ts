@@ -2,9 +2,12 @@ import type { Recorder } from '../derivation/derivation.ts';
 import { checkForecast } from '../forecast/check.ts';
 import { forecast } from '../forecast/forecast.ts';
 import { SURFACE_MIX } from '../forecast/layers.ts';
+import { thinned } from '../forecast/parameter-set.ts';
 import { applicationOf } from '../forecast/reaction.ts';
+import { SKETCH_MEMBERS, type Sketch, sketch } from '../forecast/sketch.ts';
 import type { Forecast, ForecastApplication, ForecastInput } from '../forecast/types.ts';
 import { pastApplications } from '../learning/bed-record.ts';
+import type { Learned } from '../learning/types.ts';
 import { addMonths } from '../units/calendar.ts';
 import type { Metre } from '../units/si.ts';
 import { type Evidence, gather } from './evidence.ts';
@@ -16,8 +19,11 @@ import { targetOf } from './target.ts';
 export interface OutlookOptions {
   /** 0 to 5; default 3. */
   readonly years?: number;
+  /** Where the place has taught its own members, no more of them than this. */
   readonly members?: number;
   readonly seed?: number;
+  /** What the record of the place has taught, from an earlier answer: nothing is then learned anew. */
+  readonly lesson?: Learned | undefined;
 }
 
 /** Older applications than this have done their work: ground limestone reacts within about three years (CON20). */
@@ -47,7 +53,7 @@ export function outlookInput(
   settings: Settings,
   applications: readonly ForecastApplication[],
   options: OutlookOptions = {},
-  evidence: Evidence = gather(place, targetOf(place), settings, undefined, true),
+  evidence: Evidence = gather(place, targetOf(place), settings, undefined, true, options.lesson),
 ): ForecastInput | undefined {
   const { present, reconciled, learned } = evidence;
   const layer = standingLayer(place, evidence.layer);
@@ -74,7 +80,9 @@ export function outlookInput(
     ...(target.conflicts.length > 0 ? {} : { range: { low: target.low, high: target.high } }),
     ...(options.members === undefined ? {} : { members: options.members }),
     ...(options.seed === undefined ? {} : { seed: options.seed }),
-    ...(learned?.parameters === undefined ? {} : { parameters: learned.parameters }),
+    ...(learned?.parameters === undefined
+      ? {}
+      : { parameters: thinned(learned.parameters, options.members ?? Number.POSITIVE_INFINITY) }),
   };
 }
 
@@ -93,4 +101,21 @@ export function outlook(
 ): Forecast | undefined {
   const input = outlookInput(place, settings, planned(place, applications), options);
   return input === undefined || checkForecast(input).length > 0 ? undefined : forecast(input, recorder);
+}
+
+/**
+ * The picture of an outlook without its figures, quick enough to follow a slider: rough, and no dose may rest on it.
+ *
+ * @returns undefined where `outlook` is
+ * @source `docs/model.md`
+ */
+export function outlookSketch(
+  place: Place,
+  settings: Settings,
+  applications: readonly Application[],
+  options: OutlookOptions = {},
+): Sketch | undefined {
+  const few = { members: SKETCH_MEMBERS, ...options };
+  const input = outlookInput(place, settings, planned(place, applications), few);
+  return input === undefined || checkForecast(input).length > 0 ? undefined : sketch(input);
 }

@@ -1,5 +1,6 @@
 import { createRecorder, type Recorder } from '../derivation/derivation.ts';
 import type { Message } from '../derivation/message.ts';
+import type { Learned } from '../learning/types.ts';
 import { type CautionContext, cautionsFor } from '../materials/cautions.ts';
 import type { Product } from '../materials/material.ts';
 import type { UseContext } from '../materials/refuse.ts';
@@ -20,6 +21,11 @@ import { targetOf } from './target.ts';
 export interface Options {
   /** Keep the derivation of every figure; costs time, so it is off for tables of thousands. */
   readonly explain?: boolean;
+  /**
+   * What the record of the place has taught, from an earlier answer. Learning takes longer than a frame; with a lesson
+   * nothing is learned anew, so an answer to a slightly different question comes at once and is nearly the same.
+   */
+  readonly lesson?: Learned | undefined;
 }
 
 /** First dressing of sulfur: two thirds of the need, then a retest (UTK). */
@@ -54,7 +60,7 @@ export function recommend(
 ): Recommendation {
   const recorder = options.explain ? createRecorder() : undefined;
   const target = targetOf(place, recorder);
-  const evidence = gather(place, target, settings, recorder);
+  const evidence = gather(place, target, settings, recorder, false, options.lesson);
   const about: Case = { place, target, settings, products, evidence, recorder };
   const { present, freeLime, lead, reconciled } = evidence;
   const pot = place.kind === 'container';

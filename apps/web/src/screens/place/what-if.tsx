@@ -2,13 +2,15 @@ import { materials } from '@sorrel/almanac/materials';
 import { defaultProduct } from '@sorrel/engine/materials';
 import type { Place, Recommendation, Settings } from '@sorrel/engine/plan';
 import { addMonths, print } from '@sorrel/engine/units';
-import { memo, useDeferredValue, useMemo, useState } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import { useGarden } from '../../app/garden-context.tsx';
 import { ForecastChart } from '../../chart/forecast-chart.tsx';
 import { correct } from '../../data/write.ts';
 import type { PlannedPlace } from '../../engine/garden-plan.ts';
 import { testPoints } from '../../engine/test-points.ts';
-import { type ForecastState, useForecast } from '../../engine/use-forecast.ts';
+import { useWish } from '../../engine/use-wish.ts';
+import type { Picture } from '../../engine/wished-picture.ts';
+import { isWish, type Wish, type Wishing } from '../../engine/wished-plan.ts';
 import { Button } from '../../kit/button.tsx';
 import { Callout } from '../../kit/callout.tsx';
 import { Disclosure } from '../../kit/disclosure.tsx';
@@ -17,7 +19,6 @@ import { Section } from '../../kit/section.tsx';
 import { Slider } from '../../kit/slider.tsx';
 import { chance, day as dayText, label } from '../../words/label.ts';
 import styles from './what-if.module.css';
-import { type Wish, wishedPlan } from './what-if-plan.ts';
 
 interface Props {
   readonly planned: PlannedPlace;
@@ -42,26 +43,11 @@ function Sliders({ planned, place, plan, settings }: Props) {
   const [wish, setWish] = useState<Wish>({});
   const own = garden.read.garden.products;
   const products = useMemo(() => offered(own), [own]);
-  // A place that has learned from its retests takes longer to plan than a frame: the slider moves first, its answer follows.
-  const settled = useDeferredValue(wish);
-  const wished = useMemo(
-    () => wishedPlan(place, plan, own, products, settings, settled),
-    [place, plan, own, products, settings, settled],
+  const wishing = useMemo(
+    () => ({ place, plan, own, offered: products, settings }),
+    [place, plan, own, products, settings],
   );
-  const asked = wished.plan === plan ? undefined : wished.plan;
-  const first = useMemo(() => wished.plan.applications.filter((each) => !each.onlyIfRetest), [wished]);
-  const answer = useForecast(wished.place, wished.settings, first, asked);
-  const held = answer.state === 'ready' && answer.held?.of === asked ? answer.held?.plan : undefined;
-  const shown = held ?? wished.plan;
-  const unchecked =
-    shown.applications.length > 0 && (asked === undefined ? planned.checking : held === undefined) && !gaveUp(answer);
-  const [reason] = shown.reasons;
-  const change = (part: Wish) => setWish((before) => ({ ...before, ...part }));
-  const aim = wish.aim ?? plan.target.aim;
-  const depth = wish.depth ?? place.depth;
-  const dayIndex = wish.day === undefined ? 0 : monthsBetween(settings.today, wish.day);
-  const touched = Object.values(wish).some((value) => value !== undefined);
-  const outside = aim < plan.target.low || aim > plan.target.high;
+  const { wished, plan: shown, picture, unchecked } = useWish(wishing, wish);
   const keep = async () => {
     const { tests: _tests, applications: _applications, ...entry } = planned.entry;
     const target = wished.place.target;
@@ -80,53 +66,9 @@ function Sliders({ planned, place, plan, settings }: Props) {
   return (
     <div className={styles.whatIf}>
       <div className={styles.controls}>
-        <Slider
-          label={label('web.if-aim')}
-          min={4}
-          max={8}
-          step={0.1}
-          value={aim}
-          text={speaker.ph(aim)}
-          onChange={(value) => change({ aim: value })}
-        />
-        {place.kind === 'container' ? null : (
-          <Slider
-            label={label('web.if-depth')}
-            min={0.05}
-            max={0.4}
-            step={0.01}
-            value={depth}
-            text={speaker.rough(depth, 'length')}
-            onChange={(value) => change({ depth: value })}
-          />
-        )}
-        <Slider
-          label={label('web.if-date')}
-          min={0}
-          max={MONTHS_AHEAD}
-          step={1}
-          value={dayIndex}
-          text={dayText(wish.day ?? settings.today)}
-          onChange={(value) => change({ day: value === 0 ? undefined : addMonths(settings.today, value) })}
-        />
-        <Field label={label('web.if-material')}>
-          {(field) => (
-            <select
-              {...field}
-              value={wish.product ?? ''}
-              onChange={({ target: { value } }) => change({ product: value === '' ? undefined : Number(value) })}
-            >
-              <option value="">{label('web.if-planned')}</option>
-              {products.map((product, index) => (
-                <option key={product.name} value={index}>
-                  {product.name}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
+        <Wishes wish={wish} setWish={setWish} wishing={wishing} />
         <div className={styles.buttons}>
-          <Button disabled={!touched} onClick={() => setWish({})}>
+          <Button disabled={!isWish(wish)} onClick={() => setWish({})}>
             {label('web.if-reset')}
           </Button>
           {wish.aim === undefined && wish.depth === undefined ? null : (
@@ -135,43 +77,138 @@ function Sliders({ planned, place, plan, settings }: Props) {
         </div>
       </div>
       <div className={styles.answer}>
-        {outside ? (
-          <Callout kind="care">
-            <p>{label('web.if-outside', { low: speaker.ph(plan.target.low), high: speaker.ph(plan.target.high) })}</p>
-          </Callout>
-        ) : null}
-        <p className={styles.reason} aria-live="polite">
-          {reason === undefined ? null : speaker.say(reason)}
-        </p>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <td />
-              <th scope="col">{label('web.if-plan')}</th>
-              <th scope="col">{label('web.if-this')}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {comparison.map(({ code, of }) => (
-              <tr key={code}>
-                <th scope="row">{label(code)}</th>
-                <td>{of(plan, speaker)}</td>
-                <td>{of(shown, speaker)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-        <p className={styles.checking} role="status">
-          {unchecked ? label('web.dose-checking-this') : null}
-        </p>
-        <WishedForecast wished={wished} plan={shown} answer={answer} />
+        <Answer plan={plan} shown={shown} aim={wish.aim} unchecked={unchecked || (!isWish(wish) && planned.checking)} />
+        {picture === undefined ? (
+          <div className={styles.room} />
+        ) : (
+          <WishedChart picture={picture} plan={shown} place={place} settings={settings} />
+        )}
       </div>
     </div>
   );
 }
 
-/** Nothing can be foreseen, so there is nothing to hold a dose to. */
-const gaveUp = ({ state }: ForecastState) => state === 'unknown' || state === 'failed';
+interface WishesProps {
+  readonly wish: Wish;
+  readonly setWish: (change: (before: Wish) => Wish) => void;
+  readonly wishing: Wishing;
+}
+
+function Wishes({ wish, setWish, wishing: { place, plan, offered, settings } }: WishesProps) {
+  const { speaker } = useGarden();
+  const change = useCallback((part: Wish) => setWish((before) => ({ ...before, ...part })), [setWish]);
+  const aim = wish.aim ?? plan.target.aim;
+  const depth = wish.depth ?? place.depth;
+  const dayIndex = wish.day === undefined ? 0 : monthsBetween(settings.today, wish.day);
+  return (
+    <>
+      <Slider
+        label={label('web.if-aim')}
+        min={4}
+        max={8}
+        step={0.1}
+        value={aim}
+        text={speaker.ph(aim)}
+        onChange={(value) => change({ aim: value })}
+      />
+      {place.kind === 'container' ? null : (
+        <Slider
+          label={label('web.if-depth')}
+          min={0.05}
+          max={0.4}
+          step={0.01}
+          value={depth}
+          text={speaker.rough(depth, 'length')}
+          onChange={(value) => change({ depth: value })}
+        />
+      )}
+      <Slider
+        label={label('web.if-date')}
+        min={0}
+        max={MONTHS_AHEAD}
+        step={1}
+        value={dayIndex}
+        text={dayText(wish.day ?? settings.today)}
+        onChange={(value) => change({ day: value === 0 ? undefined : addMonths(settings.today, value) })}
+      />
+      <MaterialChoice value={wish.product} offered={offered} change={change} />
+    </>
+  );
+}
+
+interface MaterialProps {
+  readonly value: number | undefined;
+  readonly offered: Wishing['offered'];
+  readonly change: (part: Wish) => void;
+}
+
+const MaterialChoice = memo(function MaterialChoice({ value: chosen, offered, change }: MaterialProps) {
+  return (
+    <Field label={label('web.if-material')}>
+      {(field) => (
+        <select
+          {...field}
+          value={chosen ?? ''}
+          onChange={({ target: { value } }) => change({ product: value === '' ? undefined : Number(value) })}
+        >
+          <option value="">{label('web.if-planned')}</option>
+          {offered.map((product, index) => (
+            <option key={product.name} value={index}>
+              {product.name}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+});
+
+interface AnswerProps {
+  readonly plan: Recommendation;
+  readonly shown: Recommendation;
+  readonly aim: number | undefined;
+  readonly unchecked: boolean;
+}
+
+/** What would be spread, beside what the plan says. */
+const Answer = memo(function Answer({ plan, shown, aim, unchecked }: AnswerProps) {
+  const { speaker } = useGarden();
+  const [reason] = shown.reasons;
+  const { low, high } = plan.target;
+  return (
+    <>
+      {aim !== undefined && (aim < low || aim > high) ? (
+        <Callout kind="care">
+          <p>{label('web.if-outside', { low: speaker.ph(low), high: speaker.ph(high) })}</p>
+        </Callout>
+      ) : null}
+      <p className={styles.reason} aria-live="polite">
+        {reason === undefined ? null : speaker.say(reason)}
+      </p>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{label('web.if-plan')}</th>
+            <th scope="col">{label('web.if-this')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {comparison.map(({ code, of }) => (
+            <tr key={code}>
+              <th scope="row">{label(code)}</th>
+              <td>{of(plan, speaker)}</td>
+              <td>{of(shown, speaker)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className={styles.checking} role="status">
+        {unchecked ? label('web.dose-checking-this') : null}
+      </p>
+    </>
+  );
+});
 
 type Speaker = ReturnType<typeof useGarden>['speaker'];
 const comparison = [
@@ -199,26 +236,28 @@ const comparison = [
   },
 ] as const;
 
-/** Drawn again only when the answer is a new one, not with every move of the slider. */
-const WishedForecast = memo(function WishedForecast({
-  wished: { place, settings },
-  plan,
-  answer,
-}: {
-  readonly wished: ReturnType<typeof wishedPlan>;
+interface ChartProps {
+  readonly picture: Picture;
   readonly plan: Recommendation;
-  readonly answer: ForecastState;
-}) {
-  const first = plan.applications.filter((each) => !each.onlyIfRetest);
+  readonly place: Place;
+  readonly settings: Settings;
+}
+
+/** The picture, with the arrows of the plan it is of. */
+const WishedChart = memo(function WishedChart({ picture, plan, place, settings }: ChartProps) {
   const tests = useMemo(() => testPoints(place, settings), [place, settings]);
-  const forecast = useDeferredValue(answer.state === 'ready' ? answer.forecast : undefined);
-  if (forecast === undefined) return <div className={styles.room} />;
+  const { applications, target } = plan;
+  const marks = useMemo(
+    () =>
+      applications.filter((each) => !each.onlyIfRetest).map(({ earliest, currency }) => ({ date: earliest, currency })),
+    [applications],
+  );
   return (
     <ForecastChart
-      forecast={forecast}
-      wanted={plan.target.conflicts.length > 0 ? undefined : plan.target}
+      forecast={picture}
+      wanted={target.conflicts.length > 0 ? undefined : target}
       tests={tests}
-      applications={first.map(({ earliest, currency }) => ({ date: earliest, currency }))}
+      applications={marks}
     />
   );
 });

@@ -13,6 +13,23 @@ export interface Wish {
   readonly day?: string | undefined;
 }
 
+/** What a wish is held against; stays while sliders move. */
+export interface Wishing {
+  readonly place: Place;
+  readonly plan: Recommendation;
+  /** The products at hand here, from which the engine chooses unless one was picked. */
+  readonly own: readonly Product[];
+  /** Products that can be picked. */
+  readonly offered: readonly Product[];
+  readonly settings: Settings;
+}
+
+export interface Wished {
+  readonly place: Place;
+  readonly plan: Recommendation;
+  readonly settings: Settings;
+}
+
 /** The least room an aim needs on both sides, so that it lies within its own range. */
 const ROOM = 0.1;
 
@@ -26,23 +43,19 @@ export function wishedPlace(place: Place, plan: Recommendation, { aim, depth }: 
   };
 }
 
+export const isWish = (wish: Wish): boolean => Object.values(wish).some((value) => value !== undefined);
+
 /**
- * What the engine would say to a wish, at once: the dose is not yet held to the forecast. No wish is the plan itself.
+ * What the engine says to a wish; the dose is not yet held to the forecast. No wish is the plan itself.
  *
- * @param own the garden's products, from which the engine chooses unless one was picked
- * @param offered products that can be picked
+ * @param at `once`: while a slider moves, with what the place has taught as the plan knows it, because to learn anew
+ *   takes longer than a frame; `rest`: as every plan is made
  */
-export function wishedPlan(
-  place: Place,
-  plan: Recommendation,
-  own: readonly Product[],
-  offered: readonly Product[],
-  settings: Settings,
-  wish: Wish,
-): { readonly place: Place; readonly plan: Recommendation; readonly settings: Settings } {
+export function wishedPlan({ place, plan, own, offered, settings }: Wishing, wish: Wish, at: 'once' | 'rest'): Wished {
+  if (!isWish(wish)) return { place, plan, settings };
   const chosen = wish.product === undefined ? undefined : offered[wish.product];
   const then = wish.day === undefined ? settings : { ...settings, today: wish.day };
-  if (Object.values(wish).every((value) => value === undefined)) return { place, plan, settings };
   const there = wishedPlace(place, plan, wish);
-  return { place: there, plan: recommend(there, chosen === undefined ? own : [chosen], then), settings: then };
+  const options = at === 'once' ? { lesson: plan.learned } : {};
+  return { place: there, plan: recommend(there, chosen === undefined ? own : [chosen], then, options), settings: then };
 }

@@ -3,13 +3,12 @@ import { recommend, type Settings } from '@sorrel/engine/plan';
 import { parse as csvParse } from 'csv-parse/sync';
 import papaparse from 'papaparse';
 import { inferSchema, initParser } from 'udsv';
-import { csvSplitter } from '../apps/cli/src/csv.ts';
+import { eachRecord } from '../apps/cli/src/csv.ts';
 import { csvLine, planRow } from '../apps/cli/src/plan-row.ts';
 import { inTurns, median, type Pair, timed } from './measure.ts';
 
 const today = '2026-11-01';
 const settings: Settings = { today, overshootChance: 0.05, hemisphere: 'north', finenessSystem: 'OH' };
-const piece = 65_536;
 
 /** Bare parses of the same text to rows of cells, by the package that does it. */
 export const parsers: Readonly<Record<string, (text: string) => number>> = {
@@ -28,26 +27,21 @@ export interface Counts {
 
 /** The whole main job for every row of a table, without a forecast: reader, place, recommendation, row of the plan. */
 export function recommendAll(text: string): Counts {
-  const splitter = csvSplitter();
   let reader: ReturnType<typeof rowReader> | undefined;
   let [rows, planned, dosed, written] = [0, 0, 0, 0];
-  const take = (records: ReturnType<typeof splitter.push>) => {
-    for (const { cells, line } of records) {
-      if (reader === undefined) {
-        reader = rowReader(cells, { today });
-        continue;
-      }
-      rows++;
-      const read = reader.read(cells, rows);
-      if (!read.ok) continue;
-      planned++;
-      const recommendation = recommend(read.place, [], settings);
-      if (recommendation.applications.length > 0) dosed++;
-      written += csvLine(planRow(line, read.place, recommendation, 'metric')).length;
+  eachRecord(text, 1, (cells, line) => {
+    if (reader === undefined) {
+      reader = rowReader(cells, { today });
+      return;
     }
-  };
-  for (let at = 0; at < text.length; at += piece) take(splitter.push(text.slice(at, at + piece)));
-  take(splitter.end());
+    rows++;
+    const read = reader.read(cells, rows);
+    if (!read.ok) return;
+    planned++;
+    const recommendation = recommend(read.place, [], settings);
+    if (recommendation.applications.length > 0) dosed++;
+    written += csvLine(planRow(line, read.place, recommendation, 'metric')).length;
+  });
   return { rows, planned, dosed, written };
 }
 

@@ -3,6 +3,7 @@ import type { Place, Recommendation } from '@sorrel/engine/plan';
 import { methodById } from '@sorrel/engine/requirement';
 import { fromSi, say, type UnitSystem, unitOf } from '@sorrel/engine/units';
 import { csvCell } from './csv.ts';
+import { figureText } from './figure-text.ts';
 
 /** Columns of the table of plans, in order. */
 export const planColumns = [
@@ -62,13 +63,26 @@ export function planRow(line: number, place: Place, plan: Recommendation, system
     step_1_unit: first === undefined ? undefined : mass.symbol,
     rate: first === undefined ? undefined : significant(fromSi(first.perArea ?? first.perVolume ?? 0, rate)),
     rate_unit: first === undefined ? undefined : rate.symbol,
-    more_steps: plan.applications.filter((application) => application.onlyIfRetest).length,
+    more_steps: laterSteps(plan),
     overshoot_chance: plan.overshootChance === undefined ? undefined : round(plan.overshootChance, 1000),
     retest_from: plan.retest?.earliest,
-    readings: plan.reconciled?.used.map((reading) => reading.method).join(';') ?? '',
+    readings: methodsOf(plan),
     from_memory: restsOnMemory(place, plan) ? 'yes' : 'no',
     why: headline === undefined ? '' : say(headline, system),
   };
+}
+
+function laterSteps({ applications }: Recommendation): number {
+  let count = 0;
+  for (const { onlyIfRetest } of applications) if (onlyIfRetest) count++;
+  return count;
+}
+
+/** The methods that spoke, between semicolons. */
+function methodsOf({ reconciled }: Recommendation): string {
+  let text = '';
+  for (const { method } of reconciled?.used ?? []) text += text === '' ? method : `;${method}`;
+  return text;
 }
 
 /** Whether a figure nobody could retrieve stands behind the plan: a plant's range, a method or the usual figures of a material. */
@@ -80,10 +94,15 @@ function restsOnMemory(place: Place, plan: Recommendation): boolean {
   );
 }
 
-/** The row as a line of CSV. */
-export function csvLine(row: PlanRow): string {
-  let line = '';
-  for (const column of planColumns)
-    line += line === '' && column === 'line' ? csvCell(row[column]) : `,${csvCell(row[column])}`;
-  return line;
-}
+const figure = (value: string | number | undefined): string =>
+  value === undefined ? '' : typeof value === 'number' ? figureText(value) : value;
+
+/**
+ * The row as a line of CSV, in the order of `planColumns`. Only texts that people wrote can hold what CSV must quote;
+ * figures, dates and our own words cannot.
+ */
+export const csvLine = (row: PlanRow): string =>
+  `${row.line},${csvCell(row.place)},${figure(row.ph)},${figure(row.ph_error)},${figure(row.low)},${figure(row.high)},` +
+  `${figure(row.aim)},${figure(row.decision)},${csvCell(row.material)},${figure(row.step_1)},${figure(row.step_1_unit)},` +
+  `${figure(row.rate)},${figure(row.rate_unit)},${figure(row.more_steps)},${figure(row.overshoot_chance)},` +
+  `${figure(row.retest_from)},${figure(row.readings)},${figure(row.from_memory)},${csvCell(row.why)}`;

@@ -10,11 +10,12 @@ export interface Named {
 export interface NameIndex<R extends Named> {
   byKey(key: string): R | undefined;
   find(text: string): R | undefined;
-  nearest(text: string, n: number): { readonly plant: R; readonly score: number }[];
+  nearest(text: string, n: number): readonly { readonly plant: R; readonly score: number }[];
 }
 
 /** Below this the names share hardly more than chance letters. */
 const LEAST_LIKENESS = 0.3;
+const MOST_KEPT = 1000;
 
 /** Kinds of name, the surest first: a printed name outranks another plant's second name. */
 const NAMES: readonly ((row: Named) => readonly string[])[] = [
@@ -31,6 +32,8 @@ export function nameIndex<R extends Named>(rows: readonly R[]): NameIndex<R> {
   let shapes: readonly { readonly plant: R; readonly parts: ReadonlySet<string> }[] | undefined;
   // Names already looked up, so that a table of a hundred thousand rows searches each name once; bounded by the ways to
   // write the names we know.
+  // A plant we do not have is written many times in one table.
+  const near = new Map<string, readonly { readonly plant: R; readonly score: number }[]>();
   const found = new Map<string, R>();
 
   function byKey(key: string): R | undefined {
@@ -65,6 +68,9 @@ export function nameIndex<R extends Named>(rows: readonly R[]): NameIndex<R> {
       return plant;
     },
     nearest(text, n) {
+      const question = `${n} ${text}`;
+      const known = near.get(question);
+      if (known !== undefined) return known;
       const wanted = trigrams(plainName(text));
       shapes ??= rows.flatMap((plant) =>
         [...new Set([...formsOf(plant.name), ...plant.also.map(plainName)])].map((form) => ({
@@ -77,10 +83,13 @@ export function nameIndex<R extends Named>(rows: readonly R[]): NameIndex<R> {
         const score = likeness(wanted, parts);
         if (score >= LEAST_LIKENESS && score > (best.get(plant) ?? 0)) best.set(plant, score);
       }
-      return [...best]
+      const answer = [...best]
         .sort((a, b) => b[1] - a[1] || a[0].key.localeCompare(b[0].key))
         .slice(0, n)
         .map(([plant, score]) => ({ plant, score }));
+      if (near.size >= MOST_KEPT) near.clear();
+      near.set(question, answer);
+      return answer;
     },
   };
 }

@@ -10,7 +10,12 @@ export type { LimitGroup };
 /** Where the material goes, as far as the limits differ. */
 export type LimitSituation = 'open ground' | 'around plants' | 'lawn' | 'greens' | 'container';
 
-const defaults = new Map(rows.filter((row) => row.default).map((row) => [`${row.group}|${row.situation}`, row]));
+const defaults = new Map<string, Map<string, SafeLimitRow>>();
+for (const row of rows) {
+  if (!row.default) continue;
+  const group = defaults.get(row.group) ?? new Map<string, SafeLimitRow>();
+  defaults.set(row.group, group.set(row.situation, row));
+}
 
 /**
  * The default limit: the lowest figure published for the group in that situation.
@@ -18,4 +23,4 @@ const defaults = new Map(rows.filter((row) => row.default).map((row) => [`${row.
  * @returns `undefined` when nobody published one: then no dose should be offered there
  */
 export const limitFor = (group: LimitGroup, situation: LimitSituation): SafeLimitRow | undefined =>
-  defaults.get(`${group}|${situation}`);
+  defaults.get(group)?.get(situation);

@@ -54,7 +54,7 @@ export async function run(args: readonly string[]): Promise<number> {
     const planned = await underWay.shift();
     if (planned === undefined) return;
     for (const { line, problems } of planned.bad) bad.add(line, problems);
-    if (planned.text !== '' && !process.stdout.write(planned.text)) await once(process.stdout, 'drain');
+    if (planned.bytes.length > 0 && !process.stdout.write(planned.bytes)) await once(process.stdout, 'drain');
   };
   const send = async (): Promise<void> => {
     if (threads === undefined || batch.length === 0) return;

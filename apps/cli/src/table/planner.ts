@@ -2,8 +2,9 @@ import { type Problem, rowReader } from '@sorrel/engine/document';
 import type { Product } from '@sorrel/engine/materials';
 import { recommend, type Settings } from '@sorrel/engine/plan';
 import type { UnitSystem } from '@sorrel/engine/units';
-import { type CsvRecord, type CsvRun, csvSplitter } from '../csv.ts';
+import { type CsvRun, eachRecord } from '../csv.ts';
 import { csvLine, planRow } from '../plan-row.ts';
+import { rowBytes } from './row-bytes.ts';
 
 /** What all rows of a table share. Plain data, so that it can be sent to another thread. */
 export interface TableSetup {
@@ -23,8 +24,8 @@ export interface BadRow {
 }
 
 export interface PlannedRows {
-  /** Rows of the plan, ready to be written. */
-  readonly text: string;
+  /** Rows of the plan in UTF-8, ready to be written. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
   readonly bad: readonly BadRow[];
 }
 
@@ -35,17 +36,20 @@ export interface Planner {
   plan(runs: readonly CsvRun[], first: number): PlannedRows;
 }
 
+/** A batch of rows of plans is rarely longer. */
+const USUAL_BYTES = 1 << 19;
+
 /** Turns rows of soil tests into rows of plans. */
 export function createPlanner(setup: TableSetup): Planner {
   const { header, today, region, settings, products, system, json } = setup;
   const reader = rowReader(header, { today, ...(region === undefined ? {} : { region }) });
+  const text = rowBytes(USUAL_BYTES);
   return {
     problems: reader.problems,
     plan(runs, first) {
-      let text = '';
       let row = first;
       const bad: BadRow[] = [];
-      const take = ({ cells, line }: CsvRecord) => {
+      const take = (cells: readonly string[], line: number) => {
         const read = reader.read(cells, row);
         row += 1;
         if (!read.ok) {
@@ -53,18 +57,13 @@ export function createPlanner(setup: TableSetup): Planner {
           return;
         }
         const planned = planRow(line, read.place, recommend(read.place, products, settings), system);
-        text += json ? `${JSON.stringify(planned)}\n` : `${csvLine(planned)}\r\n`;
+        text.add(json ? `${JSON.stringify(planned)}\n` : `${csvLine(planned)}\r\n`);
       };
       for (const run of runs) {
-        if ('cells' in run) {
-          take(run);
-          continue;
-        }
-        const splitter = csvSplitter(run.line);
-        for (const record of splitter.push(run.text)) take(record);
-        for (const record of splitter.end()) take(record);
+        if ('cells' in run) take(run.cells, run.line);
+        else eachRecord(run.text, run.line, take);
       }
-      return { text, bad };
+      return { bytes: text.take(), bad };
     },
   };
 }

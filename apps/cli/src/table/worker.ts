@@ -5,13 +5,14 @@ import { createPlanner, type TableSetup } from './planner.ts';
 
 const planner = createPlanner(workerData as TableSetup);
 parentPort?.on('message', ({ runs, first }: { runs: CsvRun[]; first: number }) => {
-  const { text, bad } = planner.plan(runs, first);
+  const { bytes, bad } = planner.plan(runs, first);
   // Values in problems may be anything a table held; they are only ever shown as text.
-  parentPort?.postMessage({
-    text,
+  const answer = {
+    bytes,
     bad: bad.map(({ line, problems }) => ({
       line,
       problems: problems.map((each) => ({ ...each, value: each.value === undefined ? undefined : String(each.value) })),
     })),
-  });
+  };
+  parentPort?.postMessage(answer, [bytes.buffer]);
 });

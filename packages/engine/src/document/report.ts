@@ -1,13 +1,12 @@
 import { en, type MessageCode } from '@sorrel/almanac/words';
 import type { Problem } from '../derivation/problem.ts';
+import { fill } from '../units/fill.ts';
 
 type Words = Readonly<Record<string, string | number>>;
 
-const fill = (template: string, words: Words): string =>
-  template.replace(/\{(\w+)\}/g, (whole, key: string) => String(words[key] ?? whole));
-
 /** The sentence of a problem. Its parameters are plain words: what the person typed is never converted. */
-export const sentence = (code: MessageCode, words: Words = {}): string => fill(en[code], words);
+export const sentence = (code: MessageCode, words: Words = {}): string =>
+  fill(en[code], (name) => String(words[name] ?? `{${name}}`));
 
 /**
  * Builds a problem from its code; `code` gives what is wrong and `code.fix` (or `fix`) how to mend it.
@@ -23,8 +22,12 @@ export function problem(
   fix: MessageCode = `${code}.fix` as MessageCode,
 ): Problem {
   const all: Words = { field: where.field, value: shown(value), ...words };
-  const said = { code, field: where.field, value, message: sentence(code, all), fix: sentence(fix, all) };
-  return where.place === undefined ? said : { ...said, place: where.place };
+  const { field, place } = where;
+  const message = sentence(code, all);
+  const mend = sentence(fix, all);
+  return place === undefined
+    ? { code, field, value, message, fix: mend }
+    : { code, field, value, message, fix: mend, place };
 }
 
 /** An entry in few words, for the middle of a sentence. */

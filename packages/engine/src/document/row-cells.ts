@@ -21,12 +21,30 @@ function kept<K, V>(cache: Map<K, V>, key: K, value: V): V {
 
 const PLAIN = /^[+-]?\d+(?:[.,]\d+)?$/;
 
+const BLANK = 32;
+
+/** A part of a cell without the spaces around it. */
+function trimmed(cell: string, from: number, to: number): string {
+  let start = from;
+  let end = to;
+  while (start < end && cell.charCodeAt(start) === BLANK) start++;
+  while (end > start && cell.charCodeAt(end - 1) === BLANK) end--;
+  return cell.slice(start, end).trim();
+}
+
 /** Reads the cells of one row at a time; problems are gathered for the row. */
 export class RowCells {
   place = '';
   problems: Problem[] = [];
   private readonly quantities = new Map<Dimension, Map<string, number>>();
   private readonly ranges = new Map<string, PlantRange>();
+
+  private readonly texts = new Map<string, string>();
+
+  /** The same text that an earlier row held, so that what is remembered of it is found at once. */
+  same(cell: string): string {
+    return this.texts.get(cell) ?? kept(this.texts, cell, cell);
+  }
 
   /** Starts a row. */
   start(place: string): void {
@@ -88,20 +106,22 @@ export class RowCells {
 
   /** Plants between semicolons. */
   plants(cell: string, field: string): readonly PlantRange[] | undefined {
-    const report: Report = { place: this.place, problems: this.problems };
     const before = this.problems.length;
     const plants: PlantRange[] = [];
-    for (const part of cell.split(';')) {
-      const name = part.trim();
-      if (name === '') continue;
-      const known = this.ranges.get(name);
-      if (known !== undefined) {
-        plants.push(known);
-        continue;
-      }
-      const plant = plantNamed(name, [field], report);
-      if (plant !== undefined) plants.push(kept(this.ranges, name, plant));
+    for (let from = 0; from <= cell.length; ) {
+      const semicolon = cell.indexOf(';', from);
+      const end = semicolon < 0 ? cell.length : semicolon;
+      const name = trimmed(cell, from, end);
+      const plant = name === '' ? undefined : (this.ranges.get(name) ?? this.plant(name, field));
+      if (plant !== undefined) plants.push(plant);
+      from = end + 1;
     }
     return this.problems.length > before ? undefined : plants;
+  }
+
+  private plant(name: string, field: string): PlantRange | undefined {
+    const report: Report = { place: this.place, problems: this.problems };
+    const plant = plantNamed(name, [field], report);
+    return plant === undefined ? undefined : kept(this.ranges, name, plant);
   }
 }

@@ -2,7 +2,8 @@ import type { BufferMethod, PhMethod, SoilTest, TextureClass } from '../evidence
 import type { Place } from '../plan/place.ts';
 import type { IsoDate, Metre } from '../units/si.ts';
 
-export type Mutable<T> = { -readonly [K in keyof T]: T[K] };
+/** Every entry may be written, and written as empty. */
+type Mutable<T> = { -readonly [K in keyof T]: undefined extends T[K] ? T[K] | undefined : T[K] };
 
 /** What a table leaves out and its reader says. */
 export interface RowDefaults {
@@ -14,76 +15,32 @@ export interface RowDefaults {
 export interface Draft {
   readonly place: Mutable<Place>;
   readonly test: Mutable<SoilTest>;
-  depth?: Metre;
-  testDepth?: Metre;
-  areaGiven?: boolean;
-  ph?: number;
-  phMethod?: PhMethod;
-  buffer?: number;
-  bufferMethod?: BufferMethod;
-  target?: number;
-  targetLow?: number;
-  targetHigh?: number;
-  texture?: TextureClass;
-  sand?: number;
-  silt?: number;
-  clay?: number;
-  alkalinity?: number;
-  printedRate?: number;
-  printedDepth?: Metre;
-  printedTarget?: number;
-  printedCce?: number;
+  depth: Metre | undefined;
+  testDepth: Metre | undefined;
+  areaGiven: boolean;
+  ph: number | undefined;
+  phMethod: PhMethod | undefined;
+  buffer: number | undefined;
+  bufferMethod: BufferMethod | undefined;
+  target: number | undefined;
+  targetLow: number | undefined;
+  targetHigh: number | undefined;
+  texture: TextureClass | undefined;
+  sand: number | undefined;
+  silt: number | undefined;
+  clay: number | undefined;
+  alkalinity: number | undefined;
+  printedRate: number | undefined;
+  printedDepth: Metre | undefined;
+  printedTarget: number | undefined;
+  printedCce: number | undefined;
 }
 
 /**
- * Every entry a test of a table may get. All tests of a table are made with the same entries in the same order, empty
- * ones included: engines run code over objects of one shape several times faster. Readers ask for `undefined`, so an empty
- * entry is the same to them as none.
+ * A draft with every entry a test and a place of a table may get, empty ones included, always in the same order: engines
+ * run code over objects of one shape several times faster. Readers ask for `undefined`, so an empty entry is the same to
+ * them as none.
  */
-const EMPTY_TEST = {
-  laboratory: undefined,
-  region: undefined,
-  cores: undefined,
-  ph: undefined,
-  buffer: undefined,
-  acidity: undefined,
-  acidityByVolume: undefined,
-  aluminium: undefined,
-  calcium: undefined,
-  magnesium: undefined,
-  potassium: undefined,
-  sodium: undefined,
-  cec: undefined,
-  cecBasis: undefined,
-  baseSaturation: undefined,
-  organicMatter: undefined,
-  organicCarbon: undefined,
-  texture: undefined,
-  sand: undefined,
-  silt: undefined,
-  clay: undefined,
-  carbonate: undefined,
-  acidFizz: undefined,
-  vinegarFizz: undefined,
-  limeBufferCapacity: undefined,
-  conductivity: undefined,
-  scoopedDensity: undefined,
-  lead: undefined,
-  printedRate: undefined,
-};
-const EMPTY_PLACE = {
-  volume: undefined,
-  texture: undefined,
-  organicMatter: undefined,
-  bulkDensity: undefined,
-  coarseFragments: undefined,
-  target: undefined,
-  water: undefined,
-  nearOpenWater: undefined,
-  childrenOrPets: undefined,
-  certifiedOrganic: undefined,
-};
-
 export function startDraft(row: number, defaults: RowDefaults): Draft {
   const id = `row-${row}`;
   const test = {
@@ -91,8 +48,35 @@ export function startDraft(row: number, defaults: RowDefaults): Draft {
     date: defaults.today,
     instrument: 'laboratory',
     depth: 0.15,
-    ...EMPTY_TEST,
+    laboratory: undefined,
     region: defaults.region,
+    cores: undefined,
+    ph: undefined,
+    buffer: undefined,
+    acidity: undefined,
+    acidityByVolume: undefined,
+    aluminium: undefined,
+    calcium: undefined,
+    magnesium: undefined,
+    potassium: undefined,
+    sodium: undefined,
+    cec: undefined,
+    cecBasis: undefined,
+    baseSaturation: undefined,
+    organicMatter: undefined,
+    organicCarbon: undefined,
+    texture: undefined,
+    sand: undefined,
+    silt: undefined,
+    clay: undefined,
+    carbonate: undefined,
+    acidFizz: undefined,
+    vinegarFizz: undefined,
+    limeBufferCapacity: undefined,
+    conductivity: undefined,
+    scoopedDensity: undefined,
+    lead: undefined,
+    printedRate: undefined,
   } as unknown as Mutable<SoilTest>;
   const place = {
     id,
@@ -102,10 +86,45 @@ export function startDraft(row: number, defaults: RowDefaults): Draft {
     medium: 'mineral',
     area: 1,
     depth: 0.15,
-    plants: [],
+    plants: NONE,
     tests: [test],
-    applications: [],
-    ...EMPTY_PLACE,
+    applications: NONE,
+    volume: undefined,
+    texture: undefined,
+    organicMatter: undefined,
+    bulkDensity: undefined,
+    coarseFragments: undefined,
+    target: undefined,
+    water: undefined,
+    nearOpenWater: undefined,
+    childrenOrPets: undefined,
+    certifiedOrganic: undefined,
+    diseases: undefined,
+    yearly: undefined,
   } as unknown as Mutable<Place>;
-  return { test, place };
+  return {
+    test,
+    place,
+    depth: undefined,
+    testDepth: undefined,
+    areaGiven: false,
+    ph: undefined,
+    phMethod: undefined,
+    buffer: undefined,
+    bufferMethod: undefined,
+    target: undefined,
+    targetLow: undefined,
+    targetHigh: undefined,
+    texture: undefined,
+    sand: undefined,
+    silt: undefined,
+    clay: undefined,
+    alkalinity: undefined,
+    printedRate: undefined,
+    printedDepth: undefined,
+    printedTarget: undefined,
+    printedCce: undefined,
+  };
 }
+
+const NONE: readonly never[] = [];

@@ -1,6 +1,6 @@
 import type { Problem } from '../derivation/problem.ts';
 import { checkSoilTest } from '../evidence/check-soil-test.ts';
-import type { TextureClass } from '../evidence/soil-test.ts';
+import type { SoilTest, TextureClass } from '../evidence/soil-test.ts';
 import type { Place } from '../plan/place.ts';
 import type { Texture } from '../soil/soil.ts';
 import { textureOf } from '../soil/texture-of.ts';
@@ -95,7 +95,8 @@ export function rowReader(header: readonly string[], defaults: RowDefaults): Row
           if (trimmed !== '') column(trimmed, draft, cells);
         }
         finish(draft, cells, defaults);
-        if (cells.problems.length === 0) return { ok: true, place: draft.place };
+        // An entry that is there and empty says the same as one that is not.
+        if (cells.problems.length === 0) return { ok: true, place: draft.place as Place };
       }
       return { ok: false, problems: cells.problems };
     },
@@ -132,8 +133,8 @@ function finish(draft: Draft, cells: RowCells, defaults: RowDefaults): void {
   ground(draft, cells);
   printedRate(draft, cells);
   target(draft, cells);
-  if (cells.problems.length === 0 && !plainlySound(test, defaults.today)) {
-    const faults = checkSoilTest(test, cells.place, 'test', defaults.today);
+  if (cells.problems.length === 0 && !plainlySound(test as SoilTest, defaults.today)) {
+    const faults = checkSoilTest(test as SoilTest, cells.place, 'test', defaults.today);
     for (const each of faults) {
       const field = each.field.replace(/^test\./, '');
       cells.problems.push({ ...each, field: COLUMN_OF[field] ?? field });

@@ -25,6 +25,12 @@ const looksAtCarbonate = (test: SoilTest): boolean =>
 const saysSomething = (test: SoilTest): boolean =>
   test.vinegarFizz !== undefined && carbonateByVinegar(test.vinegarFizz) !== undefined;
 
+const told = (
+  { fraction, low, high }: CarbonateRange,
+  how: CarbonateEvidence['how'],
+  test: SoilTest,
+): CarbonateEvidence => ({ fraction, low, high, how, test });
+
 /**
  * Free lime in the soil, as CaCO3 per kg: the newest measured figure, else the newest acid fizz, else the newest vinegar
  * fizz. Vinegar that stays silent says nothing.
@@ -46,10 +52,10 @@ export function carbonateOf(tests: readonly SoilTest[]): CarbonateEvidence {
   }
   const acid = newest(tests, (test) => test.acidFizz !== undefined);
   const byAcid = acid?.acidFizz === undefined ? undefined : carbonateByAcid(acid.acidFizz);
-  if (acid && byAcid) return { ...byAcid, how: 'acid fizz', test: acid };
+  if (acid && byAcid) return told(byAcid, 'acid fizz', acid);
   const vinegar = newest(tests, saysSomething);
   const byVinegar = vinegar?.vinegarFizz === undefined ? undefined : carbonateByVinegar(vinegar.vinegarFizz);
-  if (vinegar && byVinegar) return { ...byVinegar, how: 'vinegar fizz', test: vinegar };
+  if (vinegar && byVinegar) return told(byVinegar, 'vinegar fizz', vinegar);
   return NOT_TESTED;
 }
 

@@ -25,16 +25,22 @@ const COMFORT = 0.5;
 export function suits(ph: Ph, kind: PlaceKind, n: number): readonly string[] {
   // No pH is known closer than a hundredth: a table of thousands asks the same few questions.
   const hundredths = Math.round(ph * 100);
-  const question = `${kind} ${hundredths} ${n}`;
-  let answer = answers.get(question);
+  const question = hundredths * MOST + n;
+  let answer = answers[kind].get(question);
   if (answer === undefined) {
     answer = suiting(hundredths / 100, kind, n);
-    answers.set(question, answer);
+    answers[kind].set(question, answer);
   }
   return answer;
 }
 
-const answers = new Map<string, readonly string[]>();
+/** More plants than anybody asks for, so that pH and number make one key. */
+const MOST = 1000;
+const answers: Readonly<Record<PlaceKind, Map<number, readonly string[]>>> = {
+  bed: new Map(),
+  plot: new Map(),
+  container: new Map(),
+};
 
 function suiting(ph: Ph, kind: PlaceKind, n: number): string[] {
   const byGroup = new Map<PlantGroup, { name: string; merit: number }[]>(GROUPS[kind].map((group) => [group, []]));

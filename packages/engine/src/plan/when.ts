@@ -48,20 +48,19 @@ function fit(work: Work, settings: Settings): readonly boolean[] {
 export function windowFor(work: Work, notBefore: IsoDate, settings: Settings): Window {
   let known = windows.get(settings);
   if (known === undefined) {
-    known = new Map();
+    known = { lime: new Map(), sulfur: new Map(), 'lawn sulfur': new Map(), ash: new Map(), sulfate: new Map() };
     windows.set(settings, known);
   }
-  const question = `${work} ${notBefore}`;
-  let window = known.get(question);
+  let window = known[work].get(notBefore);
   if (window === undefined) {
     window = firstWindow(work, notBefore, settings);
-    known.set(question, window);
+    known[work].set(notBefore, window);
   }
   return window;
 }
 
 /** Windows already found: thousands of places share one calendar. */
-const windows = new WeakMap<Settings, Map<string, Window>>();
+const windows = new WeakMap<Settings, Record<Work, Map<IsoDate, Window>>>();
 
 function firstWindow(work: Work, notBefore: IsoDate, settings: Settings): Window {
   const months = fit(work, settings);

@@ -23,7 +23,7 @@ import {
   textureMethods,
 } from './methods.ts';
 import type { Reconciled } from './reconcile-types.ts';
-import { calibrationSpread, serves } from './region.ts';
+import { calibrationSpreads, serves } from './region.ts';
 import { unusableBuffer } from './unusable-buffer.ts';
 import { couldSpeak, createVoices, offer, settle, speaks, type Voices } from './voices.ts';
 
@@ -85,10 +85,10 @@ function inputFor(input: ReconcileInput, test: SoilTest, carbon: Fraction | unde
   return about;
 }
 
-/** A method that cannot become the speaker of its kind, and what it would have read. */
+/** Methods that cannot become the speaker of their kind, and beside each what it would have read. */
 interface Silent {
-  readonly method: RequirementMethod;
-  readonly about: MethodInput;
+  readonly methods: RequirementMethod[];
+  readonly abouts: MethodInput[];
 }
 
 /** What has been heard so far. */
@@ -96,13 +96,13 @@ interface Hearing {
   readonly voices: Voices;
   readonly outside: Outside[];
   /** Kept for whoever wants to see what stands beside: reading them all costs more than the answer. */
-  readonly silent: Silent[];
+  readonly silent: Silent;
 }
 
 /** Asks one method, and files its answer; one that is no fitter than the speaker of its kind is asked later, if at all. */
-function hear(method: RequirementMethod, about: MethodInput, test: number, hearing: Hearing): void {
-  if (!couldSpeak(hearing.voices, method.kind, calibrationSpread(method, about))) {
-    hearing.silent.push({ method, about });
+function hear(method: RequirementMethod, spread: number, about: MethodInput, test: number, hearing: Hearing): void {
+  if (!couldSpeak(hearing.voices, method.kind, spread)) {
+    leave(method, about, hearing.silent);
     return;
   }
   const outcome = method.read(about);
@@ -111,7 +111,14 @@ function hear(method: RequirementMethod, about: MethodInput, test: number, heari
 }
 
 function hearAll(methods: readonly RequirementMethod[], about: MethodInput, test: number, hearing: Hearing): void {
-  for (const method of methods) hear(method, about, test, hearing);
+  const spreads = calibrationSpreads(methods, about);
+  for (let i = 0; i < methods.length; i++)
+    hear(methods[i] as RequirementMethod, spreads[i] as number, about, test, hearing);
+}
+
+function leave(method: RequirementMethod, about: MethodInput, silent: Silent): void {
+  silent.methods.push(method);
+  silent.abouts.push(about);
 }
 
 /** Asks the methods for which the test holds something. */
@@ -161,7 +168,7 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
   const carbon = carbonOf(input);
   const lowering = (input.direction ?? (input.targetPh < input.present.mean ? 'lower' : 'raise')) === 'lower';
   const { tests } = input;
-  const hearing: Hearing = { voices: createVoices(), outside: [], silent: [] };
+  const hearing: Hearing = { voices: createVoices(), outside: [], silent: { methods: [], abouts: [] } };
   const { voices, outside, silent } = hearing;
   let unusable = false;
 
@@ -187,17 +194,17 @@ export function reconcile(input: ReconcileInput, recorder?: Recorder): Reconcile
   hearAll(placeMethods, place, -1, hearing);
   // Texture alone has no voice beside texture and organic matter, so its methods are only for those who look.
   const matter = speaks(voices, 'texture and organic matter');
-  for (const method of textureMethods) {
-    if (!matter) hear(method, place, -1, hearing);
-    else if (method.regions.length > 0 && serves(method, place)) silent.push({ method, about: place });
-  }
+  if (!matter) hearAll(textureMethods, place, -1, hearing);
+  else
+    for (const method of textureMethods)
+      if (method.regions.length > 0 && serves(method, place)) leave(method, place, silent);
   if (lowering) {
     hearAll(withoutTables, place, -1, hearing);
     // One reason for all the tables made for soil without free lime, rather than the same one a dozen times.
     const limy = limyReason(place, SULFUR_TABLES);
     if (limy !== undefined) {
       if (input.texture !== undefined) outside.push({ method: 'lower-tables', reason: limy });
-    } else if (matter) for (const method of sulfurTables) silent.push({ method, about: place });
+    } else if (matter) for (const method of sulfurTables) leave(method, place, silent);
     else hearAll(sulfurTables, place, -1, hearing);
   }
 
@@ -241,14 +248,14 @@ interface Rest {
 }
 
 /** What cannot speak anyway, read only when somebody wants to see it. */
-function hearLater(beside: readonly Reading[], outside: readonly Outside[], silent: readonly Silent[]): () => Rest {
+function hearLater(beside: readonly Reading[], outside: readonly Outside[], silent: Silent): () => Rest {
   let heard: Rest | undefined;
   return () => {
     if (heard !== undefined) return heard;
     const more = [...beside];
     const out = [...outside];
-    for (const { method, about } of silent) {
-      const outcome = method.read(about);
+    for (const [index, method] of silent.methods.entries()) {
+      const outcome = method.read(silent.abouts[index] as MethodInput);
       if (outcome.state === 'reading') more.push(outcome.reading);
       else if (outcome.state === 'outside') out.push({ method: method.id, reason: outcome.reason });
     }

@@ -5,7 +5,7 @@ import type { IsoDate } from './si.ts';
 const DAY = 86_400_000;
 const shape = /^(\d{4})-(\d{2})-(\d{2})$/;
 const daysKnown = new Map<string, number>();
-const monthsKnown = new Map<string, IsoDate>();
+const monthsKnown = new Map<number, Map<IsoDate, IsoDate>>();
 const datesKnown = new Map<number, IsoDate>();
 // Plans ask for the same few dates over and over; a workshop of gardens must not grow the store without end.
 const mostKnown = 4096;
@@ -59,12 +59,15 @@ export const addDays = (date: IsoDate, days: number): IsoDate => dateOfDay(dayNu
  * @throws RangeError when the text is no date or the months are not whole
  */
 export function addMonths(date: IsoDate, months: number): IsoDate {
-  const key = `${date}${months}`;
-  const known = monthsKnown.get(key);
-  if (known !== undefined) return known;
+  const moved = monthsKnown.get(months);
+  return moved?.get(date) ?? moveMonths(date, months, moved);
+}
+
+function moveMonths(date: IsoDate, months: number, moved: Map<IsoDate, IsoDate> | undefined): IsoDate {
   if (!Number.isInteger(months)) throw new RangeError(`${months} is not a whole number of months`);
-  const moved = addMonthsToDate(new UTCDateMini(dayNumber(date) * DAY), months);
-  return remember(monthsKnown, key, dateOfDay(moved.getTime() / DAY));
+  const at = addMonthsToDate(new UTCDateMini(dayNumber(date) * DAY), months);
+  const store = moved ?? remember(monthsKnown, months, new Map<IsoDate, IsoDate>());
+  return remember(store, date, dateOfDay(at.getTime() / DAY));
 }
 
 /** Month of a date, 1 to 12. @throws RangeError when the text is no date */

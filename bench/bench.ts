@@ -1,14 +1,15 @@
-// Measures ratios within this run, prints them and writes docs/bench.md. `--quick` uses fewer rows and writes nothing.
+// Measures ratios within this run, prints them and writes docs/bench.md. `--quick` uses fewer rows and writes nothing;
+// `forecast` runs and prints that part alone.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bundled } from './bundled.ts';
 import { coldStart } from './cold-start.ts';
 import { firstView } from './first-view.ts';
-import { benchForecast } from './forecast.ts';
-import { benchForecastInBrowser } from './forecast-browser.ts';
+import { forecastLines } from './forecast-lines.ts';
 import { tableMemory } from './memory.ts';
 import type * as Recommendations from './recommendations.ts';
+import { fixed, verdict } from './report.ts';
 import { placeReading } from './server.ts';
 import { testLines } from './soil-tests.ts';
 import { tableCommand } from './table-command.ts';
@@ -20,17 +21,13 @@ const say = (line = '') => {
   console.log(line);
   lines.push(line);
 };
-const fixed = (value: number, digits = 1) => value.toFixed(digits);
 const thousands = (value: number) => value.toLocaleString('en-US');
 const mib = (bytes: number) => fixed(bytes / 2 ** 20, 0);
-const verdict = (ratio: number, bound: number, aim?: number) =>
-  ratio > bound
-    ? '**outside the bound**'
-    : aim === undefined
-      ? 'within'
-      : ratio > aim
-        ? 'within, above the aim'
-        : 'within the aim';
+
+if (process.argv.includes('forecast')) {
+  for (const line of await forecastLines(quick)) console.log(line);
+  process.exit();
+}
 
 say('# Bench');
 say();
@@ -106,23 +103,7 @@ try {
 }
 
 say();
-say('## The forecast');
-say();
-say(
-  '2,000 members, three years in weekly steps, against a bare typed-array loop that evaluates as many exponentials in the',
-);
-say('same run. Bound: 5 times; aim: 2 times.');
-say();
-say('| where | ours, ms | bare loop, ms | ratio | |');
-say('|---|---:|---:|---:|---|');
-const timed = (where: string, { forecast, bare, ratio }: { forecast: number; bare: number; ratio: number }) =>
-  say(
-    `| ${where} | ${fixed(1000 * forecast)} | ${fixed(1000 * bare)} | **${fixed(ratio, 2)}** | ${verdict(ratio, 5, 2)} |`,
-  );
-timed('Node, processor time', benchForecast(quick ? 10 : 25));
-const inBrowser = await benchForecastInBrowser(quick ? 10 : 25);
-if (inBrowser === undefined) say('| Chromium | | | no browser to be had | |');
-else timed('Chromium, wall clock', inBrowser);
+for (const line of await forecastLines(quick)) say(line);
 say();
 
 say('## The web and its server');

@@ -62,7 +62,7 @@ export function benchForecast(
   const input = Float64Array.from({ length: 4096 }, () => -10 * random.uniform());
   const output = new Float64Array(4096);
   const exponentials = forecast(place).evaluated;
-  for (let i = 0; i < 5; i++) {
+  for (let i = 0; i < 15; i++) {
     forecast(place);
     bareLoop(now, exponentials, input, output);
   }

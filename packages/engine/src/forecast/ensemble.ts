@@ -2,9 +2,10 @@ import { YEAR_DAYS } from './dates.ts';
 import { run } from './kernel.ts';
 import type { ParameterSet } from './parameter-set.ts';
 import { P } from './parameters.ts';
-import { CELLS, cellOf, drainQuantiles } from './quantiles.ts';
+import { drainQuantiles } from './quantiles.ts';
 import type { Random } from './random.ts';
 import type { Scenario } from './scenario.ts';
+import { ABOVE, BELOW, createTally, INSIDE, shareMarked, tallyWeek } from './tally.ts';
 import type { Band } from './types.ts';
 
 /** Bands given, and the seven quantiles they and the median need. */
@@ -42,13 +43,6 @@ function bandsOf(rows: readonly Float64Array[]): Band[] {
   })).reverse();
 }
 
-/** Share of members flagged. */
-function shareOf(flags: Uint8Array): number {
-  let sum = 0;
-  for (let m = 0; m < flags.length; m++) sum += flags[m] as number;
-  return sum / flags.length;
-}
-
 /**
  * Runs every member and sums them up week by week. To each is added what the model does not know: a random walk of
  * 0.1 pH per square root of a year (TEXT, from memory), drawn at quarterly knots; a retest adds the error of the test.
@@ -63,58 +57,39 @@ export function ensemble(input: EnsembleInput): Ensemble {
 
   const every = Math.max(1, Math.round(KNOT_DAYS / stepDays));
   const knotSd = P.process * Math.sqrt((every * stepDays) / YEAR_DAYS);
-  const walk = new Float64Array(count);
-  const slope = new Float64Array(count);
-  const testError = Float64Array.from({ length: count }, () => testSd * random.normal());
-  const counts = new Int32Array(CELLS);
-  const retests = new Int32Array(CELLS);
+  const tally = createTally(count);
+  const { members, marks } = tally;
+  for (let m = 0; m < count; m++) members[2 * count + m] = testSd * random.normal();
+  const ends = {
+    low: range?.low ?? Number.POSITIVE_INFINITY,
+    high: range?.high ?? Number.NEGATIVE_INFINITY,
+    safeLow: safe?.low ?? Number.NEGATIVE_INFINITY,
+    safeHigh: safe?.high ?? Number.POSITIVE_INFINITY,
+  };
   const quantiles: Float64Array[] = [];
   const retestQuantiles: Float64Array[] = [];
   const inside: number[] = [];
   const insideBy: number[] = [];
-  const low = range?.low ?? Number.POSITIVE_INFINITY;
-  const high = range?.high ?? Number.NEGATIVE_INFINITY;
-  const safeLow = safe?.low ?? Number.NEGATIVE_INFINITY;
-  const safeHigh = safe?.high ?? Number.POSITIVE_INFINITY;
-  const been = new Uint8Array(count);
-  const above = new Uint8Array(count);
-  const below = new Uint8Array(count);
   for (let t = 0; t <= steps; t++) {
     const since = t === 0 ? 0 : ((t - 1) % every) + 1;
     if (since === 1)
       for (let m = 0; m < count; m++) {
-        walk[m] = (walk[m] as number) + (slope[m] as number) * (t === 1 ? 0 : every);
-        slope[m] = (knotSd * random.normal()) / every;
+        const slope = members[count + m] as number;
+        members[m] = (members[m] as number) + slope * every;
+        members[count + m] = (knotSd * random.normal()) / every;
       }
-    let insideNow = 0;
-    const row = t * count;
-    for (let m = 0; m < count; m++) {
-      const at = (ph[row + m] as number) + (walk[m] as number) + since * (slope[m] as number);
-      const cell = cellOf(at);
-      counts[cell] = (counts[cell] as number) + 1;
-      const printed = cellOf(at + (testError[m] as number));
-      retests[printed] = (retests[printed] as number) + 1;
-      if (at >= low && at <= high) {
-        insideNow++;
-        been[m] = 1;
-      }
-      if (at > safeHigh) above[m] = 1;
-      if (at < safeLow) below[m] = 1;
-    }
+    tallyWeek(tally, ph, t * count, since, ends);
     // The start itself is no overshoot.
-    if (t === 0) {
-      above.fill(0);
-      below.fill(0);
-    }
+    if (t === 0) for (let m = 0; m < count; m++) marks[m] = (marks[m] as number) & INSIDE;
     const one = new Float64Array(SHARES.length);
-    drainQuantiles(counts, SHARES, count, one);
+    drainQuantiles(tally.cells, SHARES, count, tally.lowest, one);
     quantiles.push(one);
     const two = new Float64Array(SHARES.length);
-    drainQuantiles(retests, SHARES, count, two);
+    drainQuantiles(tally.retestCells, SHARES, count, tally.lowestRetest, two);
     retestQuantiles.push(two);
     if (range !== undefined) {
-      inside.push(insideNow / count);
-      insideBy.push(shareOf(been));
+      inside.push(tally.inside / count);
+      insideBy.push(tally.been / count);
     }
   }
   return {
@@ -126,7 +101,7 @@ export function ensemble(input: EnsembleInput): Ensemble {
     ...(safe === undefined
       ? {}
       : {
-          overshoot: { above: shareOf(above), below: shareOf(below) },
+          overshoot: { above: shareMarked(tally, ABOVE), below: shareMarked(tally, BELOW) },
         }),
     ph,
     evaluated,

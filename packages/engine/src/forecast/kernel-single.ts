@@ -1,122 +1,214 @@
-import { MAX_STEP_PH, SMALLEST, SULFUR_STOPS } from './kernel-limits.ts';
-import { createState, lookUp, type State } from './kernel-state.ts';
+import {
+  ACIDITY,
+  BICARBONATE,
+  BLOCK,
+  CAP,
+  CHANGE,
+  CLOCK,
+  CLOCK_BEFORE,
+  DISSOLVING,
+  DRAINAGE,
+  DRAW,
+  ETA,
+  ETA_ACID,
+  fillBlock,
+  giveBack,
+  LAG,
+  LEFT,
+  LEFT_BEFORE,
+  LEVEL,
+  LIMIT,
+  LOSS,
+  LOSS_BEFORE,
+  MOST,
+  materialAt,
+  OXIDISING,
+  PER_ACIDITY,
+  PER_SCALE,
+  PH,
+  PH_CAL,
+  PM,
+  Q,
+  Q_CAL,
+  REACH,
+  STEADY_ACID,
+  STORE,
+  takeFrom,
+  W,
+} from './kernel-columns.ts';
+import { SULFUR_STOPS } from './kernel-limits.ts';
+import { week } from './kernel-plain.ts';
+import { evenPart, logOfRatio, oddPart } from './kernel-series.ts';
+import { createState, lookUp } from './kernel-state.ts';
 import type { ParameterSet } from './parameter-set.ts';
 import { EQUIVALENT } from './parameters.ts';
 import type { Scenario } from './scenario.ts';
 
 /**
- * The kernel for the common bed of one layer, when only its pH is asked for: the same equations and the same inner steps
- * as `kernel.ts` (a test holds the two together), but one member at a time through all steps, its state in plain
- * variables, which is nearly twice as fast.
+ * The quick kernel for the common bed of one layer, when only its pH is asked for. Same equations and same inner steps as
+ * `kernel-plain.ts`, which explains them; a test holds the two together. Each week is a few passes over a block of
+ * members, all with a whole step; the few whose pH would move too far are taken back and given to `week`.
  *
  * @param ph receives `ph[step * count + member]`, steps + 1 rows
- * @returns how many logarithms and exponentials were evaluated
+ * @returns how many logarithms and exponentials the model asked for: those of `kernel-plain.ts`, whether they came from
+ *   `Math` or from a series
  */
 export function runSingle(scenario: Scenario, set: ParameterSet, ph: Float32Array | Float64Array): number {
   const state = createState(scenario, set);
-  let evaluated = 0;
-  const drainage = scenario.drainage.map((depth) => depth * 1000 * EQUIVALENT);
-  for (let m = 0; m < set.count; m++) evaluated += runMember(scenario, set, state, drainage, m, ph);
+  const { count } = set;
+  const { steps, charges } = scenario;
+  const block = new Float64Array(materialAt(charges.count));
+  const late = new Int32Array(BLOCK);
+  let evaluated = count;
+  for (let from = 0; from < count; from += BLOCK) {
+    const n = Math.min(BLOCK, count - from);
+    const phOfBlock = block.subarray(PH, PH + n);
+    fillBlock(block, set, state, from, n);
+    for (let t = 0; t < steps; t++) {
+      phPass(block, n);
+      ph.set(phOfBlock, t * count + from);
+      ratePass(scenario, block, t, n);
+      for (let c = 0; c < charges.count; c++)
+        if ((charges.start[c] as number) <= t)
+          if (charges.sulfur[c] === 1) oxidisePass(scenario, block, t, c, n);
+          else dissolvePass(scenario, block, t, c, n);
+      const lateOnes = takePass(block, n, late);
+      evaluated += 2 * (n - lateOnes);
+      for (let k = 0; k < lateOnes; k++) {
+        const i = late[k] as number;
+        giveBack(block, state, i, from + i, t, charges.start);
+        evaluated += week(scenario, set, state, t, from + i);
+        takeFrom(block, state, i, from + i);
+      }
+    }
+    phPass(block, n);
+    ph.set(phOfBlock, steps * count + from);
+  }
   return evaluated;
 }
 
-function runMember(
-  scenario: Scenario,
-  set: ParameterSet,
-  state: State,
-  drainageOf: Float64Array,
-  m: number,
-  out: Float32Array | Float64Array,
-): number {
-  const { steps, limeDays, sulfurDays, fixed, given, taken, carbonateRate, charges, tables } = scenario;
-  const { count, loss, left, clock, newLoss, newLeft } = state;
-  const { start: starts, firstShare, speed, sulfur, waits, table, inverseEnd, amount } = charges;
-  const materials = charges.count;
-  const pm = set.pm[m] as number;
-  const w = set.w[m] as number;
-  const b = state.buffer[m] as number;
-  const perScale = 1 / (b * w);
-  const drain = set.drainage[m] as number;
-  const bicarbonate = state.bicarbonate[m] as number;
-  const cap = state.cap[m] as number;
-  const qCal = state.qCal[m] as number;
-  const pHCal = state.pHCal[m] as number;
-  const steadyAcid = state.steadyAcid[m] as number;
-  const eta = set.eta[m] as number;
-  const etaAcid = set.etaAcid[m] as number;
-  const dissolving = (set.kLime[m] as number) * (state.gScale[m] as number);
-  const oxidising = state.perSulfurDay[m] as number;
-  const lag = set.lag[m] as number;
-  const gibbsite3 = 3 * scenario.gibbsite;
-  let q = state.q[m] as number;
-  let store = state.store[m] as number;
-  let evaluated = 0;
-  for (let t = 0; t < steps; t++) {
-    const water = drain * (drainageOf[t] as number);
-    const steady = (fixed[t] as number) - steadyAcid + eta * (given[t] as number) - etaAcid * (taken[t] as number);
-    let remaining = 1;
-    let step = 1;
-    let first = true;
-    while (remaining > 0) {
-      const x = q * perScale;
-      const root = Math.sqrt(x * x + 1);
-      const ph = pm + w * Math.log(x + root);
+/** pH, H and 1/H from Q, by series from the week before or, after a large change, in full. */
+function phPass(s: Float64Array, n: number): void {
+  for (let i = 0; i < n; i++) {
+    const x = (s[Q + i] as number) * (s[PER_SCALE + i] as number);
+    const root = Math.sqrt(x * x + 1);
+    const now = x + root;
+    const before = s[LEVEL + i] as number;
+    const ratio = (now - before) / (now + before);
+    const reach = s[REACH + i] as number;
+    s[LEVEL + i] = now;
+    s[LIMIT + i] = (s[MOST + i] as number) * root;
+    if (ratio > reach || ratio < -reach) {
+      const ph = (s[PM + i] as number) + (s[W + i] as number) * Math.log(now);
       const h = Math.exp(-Math.LN10 * ph);
-      evaluated += 2;
-      if (first) out[t * count + m] = ph;
-      first = false;
-      const rate =
-        steady - water * (bicarbonate < cap * h ? bicarbonate / h : cap) + water * h * (1 + gibbsite3 * h * h);
-      const short = qCal - q;
-      const draw = short < 0 || store > 0 ? short * carbonateRate : 0;
-      let gain = 0;
-      for (let c = 0; c < materials; c++) {
-        const start = starts[c] as number;
-        if (start > t) continue;
-        const at = c * count + m;
-        const present = start === t ? (firstShare[c] as number) : 1;
-        let further = present * (speed[c] as number) * step;
-        const isSulfur = sulfur[c] === 1;
-        if (isSulfur) {
-          further *= (sulfurDays[t] as number) * oxidising;
-          const before = clock[at] as number;
-          const after = before + present * (sulfurDays[t] as number) * step;
-          const wait = waits[c] === 1 ? lag : 0;
-          if (before < wait) further = after <= wait ? 0 : (further * (after - wait)) / (after - before);
-          if (ph < SULFUR_STOPS + 1) further *= Math.max(0, ph - SULFUR_STOPS);
-        } else further *= (limeDays[t] as number) * dissolving * Math.max(0, pHCal - ph);
-        const lost = (loss[at] as number) + further;
-        const rest = lookUp(tables, table[c] as number, inverseEnd[c] as number, lost);
-        newLoss[at] = lost;
-        newLeft[at] = rest;
-        const reacted = (amount[c] as number) * ((left[at] as number) - rest);
-        gain += isSulfur ? -etaAcid * reacted : eta * reacted;
-      }
-      const change = Math.abs((rate + draw) * step + gain);
-      const most = MAX_STEP_PH * b * root;
-      if (change > most && step > SMALLEST) {
-        step = Math.max(SMALLEST, (step * 0.9 * most) / change);
-        continue;
-      }
-      const drawn = Math.min(draw * step, store);
-      store -= drawn;
-      q += rate * step + gain + drawn;
-      for (let c = 0; c < materials; c++) {
-        const start = starts[c] as number;
-        if (start > t) continue;
-        const at = c * count + m;
-        loss[at] = newLoss[at] as number;
-        left[at] = newLeft[at] as number;
-        if (sulfur[c] === 1)
-          clock[at] =
-            (clock[at] as number) + (sulfurDays[t] as number) * (start === t ? (firstShare[c] as number) : 1) * step;
-      }
-      remaining -= step;
-      if (remaining <= 1e-9) break;
-      step = Math.min(remaining, step * 1.5);
+      s[PH + i] = ph;
+      s[ACIDITY + i] = h;
+      s[PER_ACIDITY + i] = 1 / h;
+    } else {
+      const change = (s[W + i] as number) * logOfRatio(ratio);
+      const u = Math.LN10 * change;
+      const even = evenPart(u * u);
+      const odd = oddPart(u, u * u);
+      s[PH + i] = (s[PH + i] as number) + change;
+      s[ACIDITY + i] = (s[ACIDITY + i] as number) * (even - odd);
+      s[PER_ACIDITY + i] = (s[PER_ACIDITY + i] as number) * (even + odd);
     }
   }
-  const x = q * perScale;
-  out[steps * count + m] = pm + w * Math.log(x + Math.sqrt(x * x + 1));
-  return evaluated + 1;
+}
+
+/** Drift, leaching, fast materials and carbonate. */
+function ratePass(scenario: Scenario, s: Float64Array, t: number, n: number): void {
+  const { carbonateRate } = scenario;
+  const water = (scenario.drainage[t] as number) * 1000 * EQUIVALENT;
+  const fixed = scenario.fixed[t] as number;
+  const given = scenario.given[t] as number;
+  const taken = scenario.taken[t] as number;
+  const gibbsite3 = 3 * scenario.gibbsite;
+  for (let i = 0; i < n; i++) {
+    const h = s[ACIDITY + i] as number;
+    const free = (s[BICARBONATE + i] as number) * (s[PER_ACIDITY + i] as number);
+    const cap = s[CAP + i] as number;
+    const leached = (free < cap ? free : cap) - h * (1 + gibbsite3 * h * h);
+    const short = (s[Q_CAL + i] as number) - (s[Q + i] as number);
+    s[DRAW + i] = short < 0 || (s[STORE + i] as number) > 0 ? short * carbonateRate : 0;
+    s[CHANGE + i] = fixed - (s[STEADY_ACID + i] as number) - water * (s[DRAINAGE + i] as number) * leached;
+  }
+  if (given !== 0 || taken !== 0)
+    for (let i = 0; i < n; i++)
+      s[CHANGE + i] = (s[CHANGE + i] as number) + given * (s[ETA + i] as number) - taken * (s[ETA_ACID + i] as number);
+}
+
+/** What a lime gives. */
+function dissolvePass(scenario: Scenario, s: Float64Array, t: number, c: number, n: number): void {
+  const { charges, tables } = scenario;
+  const own = materialAt(c);
+  const amount = charges.amount[c] as number;
+  const table = charges.table[c] as number;
+  const inverseEnd = charges.inverseEnd[c] as number;
+  const present = t === charges.start[c] ? (charges.firstShare[c] as number) : 1;
+  const days = present * (charges.speed[c] as number) * (scenario.limeDays[t] as number);
+  for (let i = 0; i < n; i++) {
+    const at = own + i;
+    const short = (s[PH_CAL + i] as number) - (s[PH + i] as number);
+    const loss = s[at + LOSS] as number;
+    const left = s[at + LEFT] as number;
+    const lost = loss + days * (s[DISSOLVING + i] as number) * (short > 0 ? short : 0);
+    const rest = lookUp(tables, table, inverseEnd, lost);
+    s[at + LOSS_BEFORE] = loss;
+    s[at + LEFT_BEFORE] = left;
+    s[at + LOSS] = lost;
+    s[at + LEFT] = rest;
+    s[CHANGE + i] = (s[CHANGE + i] as number) + amount * (s[ETA + i] as number) * (left - rest);
+  }
+}
+
+/** What a sulfur takes. */
+function oxidisePass(scenario: Scenario, s: Float64Array, t: number, c: number, n: number): void {
+  const { charges, tables } = scenario;
+  const own = materialAt(c);
+  const amount = charges.amount[c] as number;
+  const speed = charges.speed[c] as number;
+  const table = charges.table[c] as number;
+  const inverseEnd = charges.inverseEnd[c] as number;
+  const waits = charges.waits[c] === 1;
+  const present = t === charges.start[c] ? (charges.firstShare[c] as number) : 1;
+  const days = present * (scenario.sulfurDays[t] as number);
+  for (let i = 0; i < n; i++) {
+    const at = own + i;
+    const ph = s[PH + i] as number;
+    const before = s[at + CLOCK] as number;
+    const after = before + days;
+    const wait = waits ? (s[LAG + i] as number) : 0;
+    let further = days * speed * (s[OXIDISING + i] as number);
+    if (before < wait) further = after <= wait ? 0 : (further * (after - wait)) / (after - before);
+    if (ph < SULFUR_STOPS + 1) further *= Math.max(0, ph - SULFUR_STOPS);
+    const loss = s[at + LOSS] as number;
+    const left = s[at + LEFT] as number;
+    const rest = lookUp(tables, table, inverseEnd, loss + further);
+    s[at + CLOCK_BEFORE] = before;
+    s[at + LOSS_BEFORE] = loss;
+    s[at + LEFT_BEFORE] = left;
+    s[at + CLOCK] = after;
+    s[at + LOSS] = loss + further;
+    s[at + LEFT] = rest;
+    s[CHANGE + i] = (s[CHANGE + i] as number) - amount * (s[ETA_ACID + i] as number) * (left - rest);
+  }
+}
+
+/** Takes the week where pH moves little enough; lists the others in `late` and returns how many they are. */
+function takePass(s: Float64Array, n: number, late: Int32Array): number {
+  let lateOnes = 0;
+  for (let i = 0; i < n; i++) {
+    const change = s[CHANGE + i] as number;
+    const draw = s[DRAW + i] as number;
+    const limit = s[LIMIT + i] as number;
+    if (change + draw > limit || change + draw < -limit) late[lateOnes++] = i;
+    else {
+      const store = s[STORE + i] as number;
+      const drawn = draw < store ? draw : store;
+      s[STORE + i] = store - drawn;
+      s[Q + i] = (s[Q + i] as number) + change + drawn;
+    }
+  }
+  return lateOnes;
 }

@@ -59,7 +59,10 @@ export function ensemble(input: EnsembleInput): Ensemble {
   const knotSd = P.process * Math.sqrt((every * stepDays) / YEAR_DAYS);
   const tally = createTally(count);
   const { members, marks } = tally;
-  for (let m = 0; m < count; m++) members[2 * count + m] = testSd * random.normal();
+  const slopes = members.subarray(count, 2 * count);
+  const testErrors = members.subarray(2 * count);
+  random.normals(testErrors);
+  for (let m = 0; m < count; m++) testErrors[m] = testSd * (testErrors[m] as number);
   const ends = {
     low: range?.low ?? Number.POSITIVE_INFINITY,
     high: range?.high ?? Number.NEGATIVE_INFINITY,
@@ -72,20 +75,19 @@ export function ensemble(input: EnsembleInput): Ensemble {
   const insideBy: number[] = [];
   for (let t = 0; t <= steps; t++) {
     const since = t === 0 ? 0 : ((t - 1) % every) + 1;
-    if (since === 1)
-      for (let m = 0; m < count; m++) {
-        const slope = members[count + m] as number;
-        members[m] = (members[m] as number) + slope * every;
-        members[count + m] = (knotSd * random.normal()) / every;
-      }
+    if (since === 1) {
+      for (let m = 0; m < count; m++) members[m] = (members[m] as number) + (slopes[m] as number) * every;
+      random.normals(slopes);
+      for (let m = 0; m < count; m++) slopes[m] = (knotSd * (slopes[m] as number)) / every;
+    }
     tallyWeek(tally, ph, t * count, since, ends);
     // The start itself is no overshoot.
     if (t === 0) for (let m = 0; m < count; m++) marks[m] = (marks[m] as number) & INSIDE;
     const one = new Float64Array(SHARES.length);
-    drainQuantiles(tally.cells, SHARES, count, tally.lowest, one);
+    drainQuantiles(tally.cells, SHARES, count, one);
     quantiles.push(one);
     const two = new Float64Array(SHARES.length);
-    drainQuantiles(tally.retestCells, SHARES, count, tally.lowestRetest, two);
+    drainQuantiles(tally.retestCells, SHARES, count, two);
     retestQuantiles.push(two);
     if (range !== undefined) {
       inside.push(tally.inside / count);

@@ -18,36 +18,35 @@ export const STORE = 1 * BLOCK;
 export const PH = 2 * BLOCK;
 /** x + √(x² + 1), whose logarithm is asinh(x). */
 export const LEVEL = 3 * BLOCK;
-/** H, mol/L, and 1/H. */
+/** H, and the bicarbonate of drainage KH K1 p/H before its cap, mol/L. */
 export const ACIDITY = 4 * BLOCK;
-export const PER_ACIDITY = 5 * BLOCK;
-/** Change of Q in this week without carbonate, what carbonate would give, and the largest change allowed. */
-export const CHANGE = 6 * BLOCK;
-export const DRAW = 7 * BLOCK;
-export const LIMIT = 8 * BLOCK;
+export const FREE = 5 * BLOCK;
+/** What materials give in this week, and the largest change of Q allowed. */
+export const GAIN = 6 * BLOCK;
+export const LIMIT = 7 * BLOCK;
 /** The rest does not change. 1/(M beta0 w). */
-export const PER_SCALE = 9 * BLOCK;
+export const PER_SCALE = 8 * BLOCK;
 /** M beta0 × the largest change of pH. */
-export const MOST = 10 * BLOCK;
+export const MOST = 9 * BLOCK;
 /** How far the series carry. */
-export const REACH = 11 * BLOCK;
-export const W = 12 * BLOCK;
-export const PM = 13 * BLOCK;
+export const REACH = 10 * BLOCK;
+export const W = 11 * BLOCK;
+export const PM = 12 * BLOCK;
 /** KH K1 p, and the highest alkalinity of drainage, mol/L. */
-export const BICARBONATE = 14 * BLOCK;
-export const CAP = 15 * BLOCK;
-export const DRAINAGE = 16 * BLOCK;
-export const STEADY_ACID = 17 * BLOCK;
-export const PH_CAL = 18 * BLOCK;
-export const Q_CAL = 19 * BLOCK;
+export const BICARBONATE = 13 * BLOCK;
+export const CAP = 14 * BLOCK;
+export const DRAINAGE = 15 * BLOCK;
+export const STEADY_ACID = 16 * BLOCK;
+export const PH_CAL = 17 * BLOCK;
+export const Q_CAL = 18 * BLOCK;
 /** k_d/(pH_cal − 5). */
-export const DISSOLVING = 20 * BLOCK;
+export const DISSOLVING = 19 * BLOCK;
 /** 2 K_S/rho_S. */
-export const OXIDISING = 21 * BLOCK;
-export const LAG = 22 * BLOCK;
-export const ETA = 23 * BLOCK;
-export const ETA_ACID = 24 * BLOCK;
-const MEMBER_COLUMNS = 25 * BLOCK;
+export const OXIDISING = 20 * BLOCK;
+export const LAG = 21 * BLOCK;
+export const ETA = 22 * BLOCK;
+export const ETA_ACID = 23 * BLOCK;
+const MEMBER_COLUMNS = 24 * BLOCK;
 
 // Columns of a material, counted from `materialAt`. What they held before this week serves members taken back.
 export const LOSS = 0 * BLOCK;

@@ -3,15 +3,15 @@ import {
   BICARBONATE,
   BLOCK,
   CAP,
-  CHANGE,
   CLOCK,
   CLOCK_BEFORE,
   DISSOLVING,
   DRAINAGE,
-  DRAW,
   ETA,
   ETA_ACID,
+  FREE,
   fillBlock,
+  GAIN,
   giveBack,
   LAG,
   LEFT,
@@ -23,7 +23,6 @@ import {
   MOST,
   materialAt,
   OXIDISING,
-  PER_ACIDITY,
   PER_SCALE,
   PH,
   PH_CAL,
@@ -67,12 +66,12 @@ export function runSingle(scenario: Scenario, set: ParameterSet, ph: Float32Arra
     for (let t = 0; t < steps; t++) {
       phPass(block, n);
       ph.set(phOfBlock, t * count + from);
-      ratePass(scenario, block, t, n);
+      fastPass(scenario, block, t, n);
       for (let c = 0; c < charges.count; c++)
         if ((charges.start[c] as number) <= t)
           if (charges.sulfur[c] === 1) oxidisePass(scenario, block, t, c, n);
           else dissolvePass(scenario, block, t, c, n);
-      const lateOnes = takePass(block, n, late);
+      const lateOnes = takePass(scenario, block, t, n, late);
       evaluated += 2 * (n - lateOnes);
       for (let k = 0; k < lateOnes; k++) {
         const i = late[k] as number;
@@ -87,7 +86,7 @@ export function runSingle(scenario: Scenario, set: ParameterSet, ph: Float32Arra
   return evaluated;
 }
 
-/** pH, H and 1/H from Q, by series from the week before or, after a large change, in full. */
+/** pH, H and bicarbonate from Q, by series from the week before or, after a large change, in full. */
 function phPass(s: Float64Array, n: number): void {
   for (let i = 0; i < n; i++) {
     const x = (s[Q + i] as number) * (s[PER_SCALE + i] as number);
@@ -103,7 +102,7 @@ function phPass(s: Float64Array, n: number): void {
       const h = Math.exp(-Math.LN10 * ph);
       s[PH + i] = ph;
       s[ACIDITY + i] = h;
-      s[PER_ACIDITY + i] = 1 / h;
+      s[FREE + i] = (s[BICARBONATE + i] as number) / h;
     } else {
       const change = (s[W + i] as number) * logOfRatio(ratio);
       const u = Math.LN10 * change;
@@ -111,31 +110,17 @@ function phPass(s: Float64Array, n: number): void {
       const odd = oddPart(u, u * u);
       s[PH + i] = (s[PH + i] as number) + change;
       s[ACIDITY + i] = (s[ACIDITY + i] as number) * (even - odd);
-      s[PER_ACIDITY + i] = (s[PER_ACIDITY + i] as number) * (even + odd);
+      s[FREE + i] = (s[FREE + i] as number) * (even + odd);
     }
   }
 }
 
-/** Drift, leaching, fast materials and carbonate. */
-function ratePass(scenario: Scenario, s: Float64Array, t: number, n: number): void {
-  const { carbonateRate } = scenario;
-  const water = (scenario.drainage[t] as number) * 1000 * EQUIVALENT;
-  const fixed = scenario.fixed[t] as number;
+/** What fast materials give. */
+function fastPass(scenario: Scenario, s: Float64Array, t: number, n: number): void {
   const given = scenario.given[t] as number;
   const taken = scenario.taken[t] as number;
-  const gibbsite3 = 3 * scenario.gibbsite;
-  for (let i = 0; i < n; i++) {
-    const h = s[ACIDITY + i] as number;
-    const free = (s[BICARBONATE + i] as number) * (s[PER_ACIDITY + i] as number);
-    const cap = s[CAP + i] as number;
-    const leached = (free < cap ? free : cap) - h * (1 + gibbsite3 * h * h);
-    const short = (s[Q_CAL + i] as number) - (s[Q + i] as number);
-    s[DRAW + i] = short < 0 || (s[STORE + i] as number) > 0 ? short * carbonateRate : 0;
-    s[CHANGE + i] = fixed - (s[STEADY_ACID + i] as number) - water * (s[DRAINAGE + i] as number) * leached;
-  }
-  if (given !== 0 || taken !== 0)
-    for (let i = 0; i < n; i++)
-      s[CHANGE + i] = (s[CHANGE + i] as number) + given * (s[ETA + i] as number) - taken * (s[ETA_ACID + i] as number);
+  if (given === 0 && taken === 0) s.fill(0, GAIN, GAIN + n);
+  else for (let i = 0; i < n; i++) s[GAIN + i] = given * (s[ETA + i] as number) - taken * (s[ETA_ACID + i] as number);
 }
 
 /** What a lime gives. */
@@ -158,7 +143,7 @@ function dissolvePass(scenario: Scenario, s: Float64Array, t: number, c: number,
     s[at + LEFT_BEFORE] = left;
     s[at + LOSS] = lost;
     s[at + LEFT] = rest;
-    s[CHANGE + i] = (s[CHANGE + i] as number) + amount * (s[ETA + i] as number) * (left - rest);
+    s[GAIN + i] = (s[GAIN + i] as number) + amount * (s[ETA + i] as number) * (left - rest);
   }
 }
 
@@ -191,23 +176,37 @@ function oxidisePass(scenario: Scenario, s: Float64Array, t: number, c: number, 
     s[at + CLOCK] = after;
     s[at + LOSS] = loss + further;
     s[at + LEFT] = rest;
-    s[CHANGE + i] = (s[CHANGE + i] as number) - amount * (s[ETA_ACID + i] as number) * (left - rest);
+    s[GAIN + i] = (s[GAIN + i] as number) - amount * (s[ETA_ACID + i] as number) * (left - rest);
   }
 }
 
-/** Takes the week where pH moves little enough; lists the others in `late` and returns how many they are. */
-function takePass(s: Float64Array, n: number, late: Int32Array): number {
+/**
+ * Drift, leaching and carbonate; takes the week where pH moves little enough, lists the other members in `late` and
+ * returns how many they are.
+ */
+function takePass(scenario: Scenario, s: Float64Array, t: number, n: number, late: Int32Array): number {
+  const { carbonateRate } = scenario;
+  const water = (scenario.drainage[t] as number) * 1000 * EQUIVALENT;
+  const fixed = scenario.fixed[t] as number;
+  const gibbsite3 = 3 * scenario.gibbsite;
   let lateOnes = 0;
   for (let i = 0; i < n; i++) {
-    const change = s[CHANGE + i] as number;
-    const draw = s[DRAW + i] as number;
+    const h = s[ACIDITY + i] as number;
+    const free = s[FREE + i] as number;
+    const cap = s[CAP + i] as number;
+    const leached = (free < cap ? free : cap) - h * (1 + gibbsite3 * h * h);
+    const drift = fixed - (s[STEADY_ACID + i] as number) - water * (s[DRAINAGE + i] as number) * leached;
+    const change = drift + (s[GAIN + i] as number);
+    const q = s[Q + i] as number;
+    const store = s[STORE + i] as number;
+    const short = (s[Q_CAL + i] as number) - q;
+    const draw = short < 0 || store > 0 ? short * carbonateRate : 0;
     const limit = s[LIMIT + i] as number;
     if (change + draw > limit || change + draw < -limit) late[lateOnes++] = i;
     else {
-      const store = s[STORE + i] as number;
       const drawn = draw < store ? draw : store;
       s[STORE + i] = store - drawn;
-      s[Q + i] = (s[Q + i] as number) + change + drawn;
+      s[Q + i] = q + change + drawn;
     }
   }
   return lateOnes;

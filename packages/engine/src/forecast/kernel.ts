@@ -9,7 +9,7 @@
  *                            them in the list of active members for another round
  * What members share (temperature, moisture, water, fast materials) is worked out once a step in `Scenario`. A layer
  * costs one logarithm and one exponential a member and round, whatever the number of materials and size classes.
- * `kernel-single.ts` is the same for one layer, member by member, for speed.
+ * `kernel-plain.ts` is the same for one layer, to read; `kernel-single.ts` the same again, for speed.
  */
 import { MAX_STEP_PH, SMALLEST, SULFUR_STOPS } from './kernel-limits.ts';
 import { runSingle } from './kernel-single.ts';

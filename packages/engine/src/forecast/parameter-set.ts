@@ -133,9 +133,12 @@ export function drawParameters(
     const { kind, centre, sd, low, high } = all[name];
     const column = set[name];
     if (kind === 'none' || sd === 0) column.fill(centre);
-    else if (kind === 'normal')
-      for (let m = 0; m < count; m++) column[m] = clip(centre + sd * random.normal(), low, high);
-    else for (let m = 0; m < count; m++) column[m] = clip(centre * Math.exp(sd * random.normal()), low, high);
+    else {
+      random.normals(column);
+      if (kind === 'normal')
+        for (let m = 0; m < count; m++) column[m] = clip(centre + sd * (column[m] as number), low, high);
+      else for (let m = 0; m < count; m++) column[m] = clip(centre * Math.exp(sd * (column[m] as number)), low, high);
+    }
   }
   return set;
 }

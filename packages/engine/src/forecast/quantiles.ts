@@ -17,18 +17,11 @@ export function cellOf(ph: number): number {
  *
  * @param shares ascending, over 0 and up to 1
  * @param total members counted
- * @param lowest a cell below which nothing was counted
  */
-export function drainQuantiles(
-  cells: Int32Array,
-  shares: readonly number[],
-  total: number,
-  lowest: number,
-  out: Float64Array,
-): void {
+export function drainQuantiles(cells: Int32Array, shares: readonly number[], total: number, out: Float64Array): void {
   let cumulative = 0;
   let next = 0;
-  for (let cell = lowest; next < shares.length && cell < CELLS; cell++) {
+  for (let cell = 0; next < shares.length && cell < CELLS; cell++) {
     const here = cells[cell] as number;
     if (here === 0) continue;
     while (next < shares.length && (shares[next] as number) * total <= cumulative + here) {

@@ -31,8 +31,8 @@ it('counts the same as going through the members one by one, and finds their qua
           expect(tally.inside).toBe(week.filter(within).length);
           expect(tally.been).toBe(ever(within, t + 1));
           const out = new Float64Array(3);
-          drainQuantiles(tally.cells, [0.1, 0.5, 1], count, tally.lowest, out);
-          drainQuantiles(tally.retestCells, [0.5], count, tally.lowestRetest, new Float64Array(1));
+          drainQuantiles(tally.cells, [0.1, 0.5, 1], count, out);
+          drainQuantiles(tally.retestCells, [0.5], count, new Float64Array(1));
           const sorted = [...week].sort((a, b) => a - b);
           // A cell is 1/256 pH wide.
           for (const [i, rank] of [4, 20, 40].entries())

@@ -10,9 +10,6 @@ export interface Tally {
   readonly retestCells: Int32Array;
   /** INSIDE, ABOVE and BELOW, once it has happened to the member. */
   readonly marks: Uint8Array;
-  /** No member of this week lies in a lower cell. */
-  lowest: number;
-  lowestRetest: number;
   /** Members inside now, and those that have been. */
   inside: number;
   been: number;
@@ -37,8 +34,6 @@ export function createTally(count: number): Tally {
     cells: new Int32Array(CELLS),
     retestCells: new Int32Array(CELLS),
     marks: new Uint8Array(count),
-    lowest: 0,
-    lowestRetest: 0,
     inside: 0,
     been: 0,
   };
@@ -48,8 +43,6 @@ export function createTally(count: number): Tally {
 export function tallyWeek(tally: Tally, ph: Float32Array, row: number, since: number, ends: Ends): void {
   const { count, members, cells, retestCells, marks } = tally;
   const { low, high, safeLow, safeHigh } = ends;
-  let lowest = CELLS;
-  let lowestRetest = CELLS;
   let inside = 0;
   let fresh = 0;
   for (let m = 0; m < count; m++) {
@@ -58,17 +51,12 @@ export function tallyWeek(tally: Tally, ph: Float32Array, row: number, since: nu
     const printed = cellOf(at + (members[2 * count + m] as number));
     cells[cell] = (cells[cell] as number) + 1;
     retestCells[printed] = (retestCells[printed] as number) + 1;
-    if (cell < lowest) lowest = cell;
-    if (printed < lowestRetest) lowestRetest = printed;
-    // Numbers instead of branches, which the processor would guess wrong for members near the ends.
-    const now = Number(at >= low) & Number(at <= high);
+    const now = at >= low && at <= high ? INSIDE : 0;
     const before = marks[m] as number;
     inside += now;
     fresh += now & ~before;
-    marks[m] = before | now | (Number(at > safeHigh) << 1) | (Number(at < safeLow) << 2);
+    marks[m] = before | now | (at > safeHigh ? ABOVE : at < safeLow ? BELOW : 0);
   }
-  tally.lowest = lowest;
-  tally.lowestRetest = lowestRetest;
   tally.inside = inside;
   tally.been += fresh;
 }

@@ -1,4 +1,4 @@
-// Bundles the server and the rooms below it into dist/server.mjs. Packages from the registry stay where they are
+// Bundles the server and the rooms below it into dist/server.mjs, and what its threads run into dist/workshop.mjs. Packages from the registry stay where they are
 // installed: some are native, some find fonts beside themselves.
 import { readFileSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -15,12 +15,12 @@ const packagesStay = {
   },
 };
 
-/** Writes `server.mjs`. Needs the almanac's generated modules. */
+/** Writes `server.mjs` and the thread of its workshop. Needs the almanac's generated modules. */
 export async function buildServer(outdir = `${here}dist`) {
   const { version } = JSON.parse(readFileSync(`${here}package.json`, 'utf8'));
   rmSync(outdir, { recursive: true, force: true });
   await build({
-    entryPoints: { server: `${here}src/main.ts` },
+    entryPoints: { server: `${here}src/main.ts`, workshop: `${here}src/workshop/thread.ts` },
     outdir,
     outExtension: { '.js': '.mjs' },
     bundle: true,

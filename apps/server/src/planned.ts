@@ -1,8 +1,9 @@
 import { type ReadGarden, readGarden } from '@sorrel/engine/document';
-import { type GardenPlan, planGarden } from '@sorrel/engine/plan';
+import type { GardenPlan } from '@sorrel/engine/plan';
 import type { UnitSystem } from '@sorrel/engine/units';
 import { orRefuse } from './http/store-refusals.ts';
 import { type Room, todayOf } from './room.ts';
+import type { Made } from './workshop/jobs.ts';
 
 export interface Asked {
   /** The day planned for; the garden's own, else today. */
@@ -32,14 +33,12 @@ export interface Planner {
 /** Plans kept in memory; with their working each is some hundred kB. */
 const room = 40;
 
-type Made = Pick<Planned, 'read' | 'plan'>;
-
 /**
  * Plans gardens as the command line does, and keeps what it planned: holding doses to the forecast takes some tenths of
- * a second a garden. A garden is planned anew when its version, the day or the day asked for is another. Requests that
+ * a second a garden, on another thread. A garden is planned anew when its version, the day or the day asked for is another. Requests that
  * arrive while a plan is made wait for that one.
  */
-export function createPlanner({ store, now }: Pick<Room, 'store' | 'now'>): Planner {
+export function createPlanner({ store, now, workshop }: Pick<Room, 'store' | 'now' | 'workshop'>): Planner {
   const kept = new Map<string, Promise<Made>>();
 
   async function known(garden: string, { asOf }: Asked): Promise<ReadGarden> {
@@ -51,10 +50,7 @@ export function createPlanner({ store, now }: Pick<Room, 'store' | 'now'>): Plan
     return { ...read, garden: { ...read.garden, places } };
   }
 
-  async function made(garden: string, asked: Asked): Promise<Made> {
-    const read = await known(garden, asked);
-    return { read, plan: planGarden(read.garden, { explain: true, forecast: true }) };
-  }
+  const made = async (garden: string, asked: Asked): Promise<Made> => workshop.run('plan', await known(garden, asked));
 
   const unitsOf = ({ units }: Asked, read: ReadGarden): UnitSystem => units ?? read.units ?? 'metric';
 

@@ -1,11 +1,14 @@
 import type { Store } from '@sorrel/store';
 import type { Asset } from './http/asset.ts';
 import type { Logger } from './http/log.ts';
+import type { Workshop } from './workshop/workshop.ts';
 
 /** What routes work with. */
 export interface Room {
   readonly store: Store;
   readonly log: Logger;
+  /** Where plans and papers are made. */
+  readonly workshop: Workshop;
   readonly webFiles: ReadonlyMap<string, Asset>;
   /** Key that calendar addresses are made with. */
   readonly secret: Uint8Array;

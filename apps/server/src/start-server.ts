@@ -13,6 +13,7 @@ import { type Room, todayOf } from './room.ts';
 import { readSecret } from './secret.ts';
 import { seed } from './seed.ts';
 import { words } from './words.ts';
+import { createWorkshop } from './workshop/workshop.ts';
 
 export interface RunningServer {
   /** `http://127.0.0.1:4655` */
@@ -44,12 +45,13 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
   const dataFolder = options.dataFolder ?? 'sorrel-data';
   const secret = readSecret(dataFolder);
   const store = await openRecord(options.databaseUrl, dataFolder, log, () => todayOf({ now }));
+  const workshop = createWorkshop();
   let stopping = false;
   try {
     if (options.demoFolder !== undefined) await seed(store, options.demoFolder);
     const webFiles = options.webFolder === undefined ? new Map() : readWebFiles(options.webFolder);
     const { publicAddress } = options;
-    const room: Room = { store, log, webFiles, secret, publicAddress, now, stopping: () => stopping };
+    const room: Room = { store, log, workshop, webFiles, secret, publicAddress, now, stopping: () => stopping };
     // Who is reached at an address is also asked for by its name.
     const named = publicAddress === undefined ? [] : [new URL(publicAddress).hostname];
     const { server, underWay } = createHttpServer(
@@ -68,6 +70,7 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
       stop() {
         stopping = true;
         stopped ??= drain(server, underWay).then(async () => {
+          await workshop.close();
           await store.close();
           log.info('stopped');
           log.flush();
@@ -76,6 +79,7 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
       },
     };
   } catch (error) {
+    await workshop.close();
     await store.close();
     throw error;
   }

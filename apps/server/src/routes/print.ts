@@ -54,7 +54,10 @@ const signs = createRoute({
   path: '/api/gardens/{garden}/print/labels.pdf',
   tags,
   summary: 'Labels for beds, with a QR code that leads to the place',
-  request: { params: gardenParam, query },
+  request: {
+    params: gardenParam,
+    query: query.extend({ place: id.optional().openapi({ description: 'Only this place.' }) }),
+  },
   responses: file('application/pdf', 'The labels'),
 });
 
@@ -104,27 +107,25 @@ const sent = (body: string | Uint8Array, type: string, name: string): Response =
     headers: { 'content-type': type, 'cache-control': 'no-store', 'content-disposition': `inline; filename="${name}"` },
   });
 
-// Typesetting brings its fonts along, so it is loaded when something is first printed.
+// Loaded when something is first written.
 const printer = () => import('@sorrel/print');
 
 /** Paper, tables and the calendar. */
 export function addPrint(api: Api, room: Room, planner: Planner): void {
+  const { workshop } = room;
   const optionsOf = (system: PrintOptions['system'], paper: PrintOptions['paper']): PrintOptions => ({
     system,
     printed: todayOf(room),
     ...(paper === undefined ? {} : { paper }),
   });
-  /** Address of a place's screen, at the server's own name or the one it was asked by. */
-  const urlOf = (garden: string, asked: string) => {
-    const base = room.publicAddress ?? new URL(asked).origin;
-    return (place: Place) => `${base}/g/${garden}/place/${place.id}`;
-  };
+  /** Address of a garden's screens, at the server's own name or the one it was asked by. */
+  const baseOf = (garden: string, asked: string) => `${room.publicAddress ?? new URL(asked).origin}/g/${garden}`;
 
   serve(api, pages, async (c) => {
     const { paper, ...asked } = c.req.valid('query');
     const { read, plan, units } = await planner.plan(c.req.valid('param').garden, asked);
-    const { workSheet } = await printer();
-    return sent(workSheet(read.garden, plan, optionsOf(units, paper)), 'application/pdf', 'work-sheet.pdf');
+    const work = { garden: read.garden, plan, options: optionsOf(units, paper) };
+    return sent(await workshop.run('workSheet', work), 'application/pdf', 'work-sheet.pdf');
   });
 
   serve(api, papers, async (c) => {
@@ -136,23 +137,23 @@ export function addPrint(api: Api, room: Room, planner: Planner): void {
       return [{ place, recommendation, garden: read.garden.name, ...(contact === undefined ? {} : { contact }) }];
     });
     if (only !== undefined && list.length === 0) throw new Refusal('not-found', words.noPlace(only));
-    const { handouts } = await printer();
     const options = {
       ...optionsOf(units, paper),
       largePrint: largePrint === 'yes',
       everyStep: everyStep === 'yes',
       planned: read.garden.settings.today,
     };
-    return sent(handouts(list, options), 'application/pdf', 'handouts.pdf');
+    return sent(await workshop.run('handouts', { list, options }), 'application/pdf', 'handouts.pdf');
   });
 
   serve(api, signs, async (c) => {
     const { garden } = c.req.valid('param');
-    const { paper, ...asked } = c.req.valid('query');
+    const { paper, place: only, ...asked } = c.req.valid('query');
     const { read, units } = await planner.read(garden, asked);
-    const { labels } = await printer();
-    const options = { ...optionsOf(units, paper), url: urlOf(garden, c.req.url), shortId };
-    return sent(labels(read.garden.places, options), 'application/pdf', 'labels.pdf');
+    const places = only === undefined ? read.garden.places : read.garden.places.filter(({ id }) => id === only);
+    if (only !== undefined && places.length === 0) throw new Refusal('not-found', words.noPlace(only));
+    const work = { places, options: optionsOf(units, paper), base: baseOf(garden, c.req.url) };
+    return sent(await workshop.run('labels', work), 'application/pdf', 'labels.pdf');
   });
 
   for (const of of ['applications', 'shopping'] as const)
@@ -178,11 +179,8 @@ export function addPrint(api: Api, room: Room, planner: Planner): void {
       ...optionsOf(units, undefined),
       stamp: new Date(room.now()).toISOString(),
       gardenId: garden,
-      url: urlOf(garden, c.req.url),
+      url: ({ id }: Place) => `${baseOf(garden, c.req.url)}/place/${id}`,
     });
     return sent(text, 'text/calendar; charset=utf-8', 'garden.ics');
   });
 }
-
-/** The end of an id, which differs most between places made at one time. */
-const shortId = (place: Place): string => place.id.slice(-6);

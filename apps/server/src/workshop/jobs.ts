@@ -1,0 +1,54 @@
+import type { ReadGarden } from '@sorrel/engine/document';
+import { type Garden, type GardenPlan, type Place, planGarden } from '@sorrel/engine/plan';
+import type { Handout, HandoutOptions, PrintOptions } from '@sorrel/print';
+
+/** A garden as it was read, and its plan. They belong together: a product of one is the very same in the other. */
+export interface Made {
+  readonly read: ReadGarden;
+  readonly plan: GardenPlan;
+}
+
+export interface LabelWork {
+  readonly places: readonly Place[];
+  readonly options: PrintOptions;
+  /** Address of the garden's screens, without the slash at its end. */
+  readonly base: string;
+}
+
+// Typesetting brings its fonts along, so it is loaded when something is first printed.
+const printer = () => import('@sorrel/print');
+
+/** What takes longer than a request may keep all others waiting. What is given and what comes back is plain data. */
+export const jobs = {
+  /** Every figure with its working, first dressings held to the forecast. */
+  plan: async (read: ReadGarden): Promise<Made> => ({
+    read,
+    plan: planGarden(read.garden, { explain: true, forecast: true }),
+  }),
+  workSheet: async (work: {
+    readonly garden: Garden;
+    readonly plan: GardenPlan;
+    readonly options: PrintOptions;
+  }): Promise<Uint8Array> => (await printer()).workSheet(work.garden, work.plan, work.options),
+  handouts: async (work: {
+    readonly list: readonly Handout[];
+    readonly options: HandoutOptions;
+  }): Promise<Uint8Array> => (await printer()).handouts(work.list, work.options),
+  labels: async ({ places, options, base }: LabelWork): Promise<Uint8Array> =>
+    (await printer()).labels(places, { ...options, url: ({ id }) => `${base}/place/${id}`, shortId }),
+};
+
+/** The end of an id, which differs most between places made at one time. */
+const shortId = ({ id }: Place): string => id.slice(-6);
+
+export type Jobs = typeof jobs;
+export type JobName = keyof Jobs;
+export type Given<N extends JobName> = Parameters<Jobs[N]>[0];
+export type Result<N extends JobName> = Awaited<ReturnType<Jobs[N]>>;
+
+/** Between the server and its threads. */
+export interface Order<N extends JobName = JobName> {
+  readonly job: N;
+  readonly given: Given<N>;
+}
+export type Delivery = { readonly result: unknown } | { readonly failed: string };

@@ -1,12 +1,8 @@
-import type { Alternative, Recommendation } from '@sorrel/engine/plan';
+import { type Alternative, isBeyond, isOpen, type Recommendation } from '@sorrel/engine/plan';
 import { hanging } from './layout.ts';
 import { chanceText, type Speaker } from './speak.ts';
 import { tableText } from './table-text.ts';
 import { timeWords } from './time-words.ts';
-
-/** Whether a way can be gone at all: one that a limit or a caution closes comes with its reason and nothing else. */
-export const isOpen = ({ kind, jobs, notes }: Alternative): boolean =>
-  kind === 'do nothing' || jobs > 0 || notes.length === 0;
 
 /** The ways open to a place, side by side, with what closes the others. */
 export function compareText(
@@ -15,9 +11,7 @@ export function compareText(
   money: string,
   speaker: Speaker,
 ): string {
-  // Where the pH is beyond the safe end today, the chance of passing it tells nothing.
-  const { present, target, decision } = plan;
-  const beyond = present !== undefined && decision !== 'raise' && decision !== 'lower' && present.mean > target.high;
+  const beyond = isBeyond(plan);
   const [way, cost, after, year, far, jobs] = timeWords.compareColumns;
   const table = tableText(
     [

@@ -1,6 +1,6 @@
-import { alternatives, planGarden, type Recommendation } from '@sorrel/engine/plan';
+import { alternatives, isOpen, planGarden, type Recommendation } from '@sorrel/engine/plan';
 import { answer } from '../answer.ts';
-import { compareText, isOpen } from '../compare-text.ts';
+import { compareText } from '../compare-text.ts';
 import { gardenFor, gardenOptions } from '../garden-input.ts';
 import { read } from '../options.ts';
 import { timeWords } from '../time-words.ts';

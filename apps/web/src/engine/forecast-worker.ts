@@ -1,11 +1,14 @@
 import type { Forecast } from '@sorrel/engine/forecast';
 import {
+  type Alternative,
   type Application,
+  alternatives,
   type Garden,
   type GardenPlan,
   outlook,
   type Place,
   planGarden,
+  type Recommendation,
   type Settings,
 } from '@sorrel/engine/plan';
 import { type RestedAnswer, restedAnswer } from './wished-picture.ts';
@@ -37,12 +40,23 @@ export interface WishQuestion {
   readonly wish: Wish;
 }
 
-export type Question = ForecastQuestion | PlanQuestion | WishingQuestion | WishQuestion;
+/** The ways open to a place. */
+export interface WaysQuestion {
+  readonly ask: 'ways';
+  readonly place: Place;
+  readonly settings: Settings;
+  readonly plan: Recommendation;
+  readonly products: Garden['products'];
+}
+
+export type Question = ForecastQuestion | PlanQuestion | WishingQuestion | WishQuestion | WaysQuestion;
 
 export type Failed = { readonly id?: number; readonly failed: string };
 export type ForecastAnswer =
   | { readonly id: number; readonly forecast: Forecast | undefined }
   | (Failed & { readonly id: number });
+/** Without the forecasts, of which only the figures are shown. */
+export type WaysAnswer = { readonly ways: readonly Omit<Alternative, 'forecast'>[] } | Failed;
 export type WishAnswer = RestedAnswer | Failed;
 /** `products` are those of the question: what crosses to the page is copied, and this tells which is which. */
 export type PlanAnswer = { readonly plan: GardenPlan; readonly products: Garden['products'] } | Failed;
@@ -64,6 +78,8 @@ function answerTo(question: Question): unknown {
         return foreseen(question);
       case 'plan':
         return planned(question);
+      case 'ways':
+        return compared(question);
       case 'wishing':
         wishing = question.wishing;
         return undefined;
@@ -74,6 +90,10 @@ function answerTo(question: Question): unknown {
     return { ...('id' in question ? { id: question.id } : {}), failed: reasonOf(error) } satisfies Failed;
   }
 }
+
+const compared = ({ place, settings, plan, products }: WaysQuestion): WaysAnswer => ({
+  ways: alternatives(place, settings, plan, products).map(({ forecast: _, ...way }) => way),
+});
 
 const planned = ({ garden }: PlanQuestion): PlanAnswer => ({
   plan: planGarden(garden, { explain: true, forecast: true }),

@@ -41,6 +41,14 @@ export interface Alternative {
   readonly forecast?: Forecast;
 }
 
+/** Whether a way can be gone at all: one that a limit or a caution closes comes with its reason and nothing else. */
+export const isOpen = ({ kind, jobs, notes }: Alternative): boolean =>
+  kind === 'do nothing' || jobs > 0 || notes.length === 0;
+
+/** Whether the pH is beyond the safe end already and stays: then the chance of passing it tells nothing. */
+export const isBeyond = ({ present, target, decision }: Recommendation): boolean =>
+  present !== undefined && decision !== 'raise' && decision !== 'lower' && present.mean > target.high;
+
 const DAYS_A_MONTH = 30.4375;
 /** Limes that work within weeks to months, for comparison. */
 const FAST_LIME = 'pelletized-calcitic';

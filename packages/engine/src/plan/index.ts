@@ -1,4 +1,4 @@
-export { type Alternative, type AlternativeKind, alternatives } from './alternatives.ts';
+export { type Alternative, type AlternativeKind, alternatives, isBeyond, isOpen } from './alternatives.ts';
 export { type Cap, capFor } from './cap.ts';
 export {
   type Foreseen,

@@ -15,6 +15,7 @@ import { Known } from './known.tsx';
 import styles from './place.module.css';
 import { PlanSteps } from './plan-steps.tsx';
 import { PlaceRecord } from './record.tsx';
+import { Ways } from './ways.tsx';
 import { WhatIf } from './what-if.tsx';
 import { Working } from './working.tsx';
 
@@ -28,6 +29,7 @@ const sections = [
   ['plan', 'web.sec-plan'],
   ['forecast', 'web.sec-forecast'],
   ['what-if', 'web.sec-what-if'],
+  ['ways', 'web.sec-ways'],
   ['known', 'web.sec-known'],
   ['record', 'web.sec-record'],
 ] as const;
@@ -96,6 +98,7 @@ function PlacePage({ planned }: { readonly planned: PlannedPlace }) {
           </Section>
           <ForecastSection place={place} plan={plan} settings={settings} />
           <WhatIf planned={planned} place={place} plan={plan} settings={settings} />
+          <Ways place={place} plan={plan} settings={settings} />
         </>
       )}
       <Known planned={planned} />

@@ -7,6 +7,7 @@ import { sampling } from './web/sampling.ts';
 import { settings } from './web/settings.ts';
 import { shell } from './web/shell.ts';
 import { test } from './web/test.ts';
+import { ways } from './web/ways.ts';
 import { work } from './web/work.ts';
 
 /**
@@ -24,6 +25,7 @@ export const web = {
   ...work,
   ...paper,
   ...settings,
+  ...ways,
 } as const;
 
 export type WebCode = keyof typeof web;

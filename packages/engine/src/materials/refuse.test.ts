@@ -137,3 +137,19 @@ describe('cautions', () => {
     expect(codes('sulfur-granular', { situation: 'open ground' })).not.toContain('lawn-heat');
   });
 });
+
+describe('under organic certification', () => {
+  const organic = { ...sour, certifiedOrganic: true };
+  // What certifiers allow is the almanac's own column, from memory; the rule that only a plain yes is used is our own.
+  it('only what certifiers usually allow is used', () => {
+    for (const row of materials.filter(({ role, refused: never }) => role === 'liming' && never === undefined)) {
+      if (row.needsAnalysis) continue;
+      const reason = refused(row.key, organic);
+      if (row.organic === 'yes') expect(reason, row.key).toBe(refused(row.key, sour));
+      else expect(reason, row.key).toBe(row.organic === 'no' ? 'not-organic' : 'ask-certifier');
+    }
+    expect(refused('potassium-bicarbonate', organic)).toBe('ask-certifier');
+    expect(refused('ferrous-sulfate', { ...limy, certifiedOrganic: true })).toBe('ask-certifier');
+    expect(refused('sulfur-powder', { ...limy, certifiedOrganic: true })).toBeUndefined();
+  });
+});

@@ -21,6 +21,8 @@ export interface UseContext {
   readonly plantsReaction?: 'acid-loving' | 'neutral' | 'lime-loving' | 'lime-tolerant';
   readonly plants?: readonly { readonly key: string; readonly name: string }[];
   readonly medium?: Medium;
+  /** Grown under organic certification: what a certifier does not clearly allow is not used. */
+  readonly certifiedOrganic?: boolean;
   /** Used by people at home, not by trained growers. */
   readonly home?: boolean;
 }
@@ -47,6 +49,11 @@ export function refusalFor(material: Product | MaterialRow, context: UseContext)
     return { code: material.refused as Message['code'], parameters: { product: name } };
   if (row?.needsAnalysis === true && product?.currencyBasis !== 'label')
     return { code: 'materials.refuse-needs-analysis', parameters: { product: name } };
+  if (context.certifiedOrganic === true && row !== undefined && row.organic !== 'yes')
+    return {
+      code: row.organic === 'no' ? 'materials.refuse-not-organic' : 'materials.refuse-ask-certifier',
+      parameters: { product: name },
+    };
   const currency = product?.currency ?? row?.nvTypical ?? 0;
   if (row === undefined || currency === 0 || row.role === 'neutral')
     return { code: 'materials.refuse-no-effect', parameters: { product: name } };

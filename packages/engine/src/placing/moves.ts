@@ -132,6 +132,7 @@ function move(
     highPh: ph,
     medium: place.medium,
     planted: place.situation !== 'open ground',
+    certifiedOrganic: place.certifiedOrganic === true,
     home: true,
     ...(lead === undefined ? {} : { lead }),
     ...(freeLime === undefined || freeLime.carbonate.how === 'not tested'

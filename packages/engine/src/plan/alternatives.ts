@@ -120,6 +120,7 @@ function addFaster(
     targetPh: plan.target.aim,
     medium: place.medium,
     plants: place.plants,
+    certifiedOrganic: place.certifiedOrganic === true,
     planted: place.situation !== 'open ground',
     carbonate: 0,
     ...(plan.present === undefined ? {} : { presentPh: plan.present.mean }),

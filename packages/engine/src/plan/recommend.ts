@@ -158,6 +158,7 @@ function acting(about: Case, direction: 'raise' | 'lower', reasons: readonly Mes
     why.push({ code: 'plan.step-after-retest', parameters: { date: dressings.spread } });
   if (reconciled?.disagree) why.push(DISAGREE);
   why.push(...choice.why);
+  if (place.certifiedOrganic === true) why.push(ORGANIC);
   if (choice.assumed) why.push({ code: 'plan.product-assumed', parameters: { product: choice.ranked[0]?.name ?? '' } });
   const draft = begin(about, direction, why);
   draft.requirement = requirement;
@@ -192,6 +193,7 @@ const NO_LIMIT: Message = { code: 'plan.no-limit-published' };
 const STEP_CAP: Message = { code: 'plan.step-cap' };
 const STEP_TWO_THIRDS: Message = { code: 'plan.step-two-thirds' };
 const STEP_RISK: Message = { code: 'plan.step-risk' };
+const ORGANIC: Message = { code: 'plan.certified-organic' };
 const DISAGREE: Message = { code: 'plan.readings-disagree' };
 const RETEST_POT: Message = { code: 'plan.retest-pot' };
 const RETEST_LIME: Message = { code: 'plan.retest-lime' };
@@ -214,6 +216,7 @@ function contextOf({ place, target, evidence }: Case): UseContext {
     planted: place.situation !== 'open ground',
     home: true,
   };
+  if (place.certifiedOrganic === true) context.certifiedOrganic = true;
   if (present !== undefined) context.presentPh = present.mean;
   if (place.plants.length > 0 && place.plants.every(isAcidLoving)) context.plantsReaction = 'acid-loving';
   if (freeLime !== undefined && freeLime.carbonate.how !== 'not tested')

@@ -49,6 +49,8 @@ export const plan = {
   'plan.alternative-over-maximum': 'More than the largest amount that may be given at once.',
   'plan.alternative-container':
     'A pot or a raised bed on a barrier has its own mix, so the ground need not change. It costs the mix, and it needs watering.',
+  'plan.certified-organic':
+    'Only materials that organic certifiers usually allow were counted, from memory. Your own certifier decides; ask before you spread.',
   'plan.readings-disagree':
     'The readings of this soil disagree by more than their errors explain. The first step is kept small, and the retest matters more.',
   'plan.product-assumed':

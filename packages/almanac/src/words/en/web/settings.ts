@@ -16,7 +16,7 @@ export const settings = {
   'web.set-money-hint': 'For example $, £ or €. It stands before costs.',
   'web.set-organic': 'Certified organic',
   'web.set-organic-text':
-    'Kept with the garden. Sorrel does not choose materials by it: beside each of yours stands whether certifiers usually allow it, and your own certifier decides.',
+    'Sorrel then plans only with materials that certifiers usually allow, as far as we remember. Beside each of yours stands how it is. Your own certifier decides.',
   'web.set-place': 'Where it lies',
   'web.set-region': 'State or country of your laboratory',
   'web.set-region-hint': 'For example Oregon. It says whose lime tables count. Leave it empty if you do not know.',

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { readGarden } from '@sorrel/engine/document';
-import { planGarden } from '@sorrel/engine/plan';
+import { alternatives, planGarden } from '@sorrel/engine/plan';
 import { weight } from '@sorrel/engine/units';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { type House, openHouse, type Size, sizes } from './harness.ts';
+import { look } from './look.ts';
 
 /** A place whose first dressing the forecast makes smaller, and what it gets by the engine itself. */
 function heldPots() {
@@ -23,6 +24,22 @@ function heldPots() {
   return { name: read.garden.places[index]?.name ?? '', dose: weight(mass, 'metric', 'down') };
 }
 const pots = heldPots();
+
+/** The ways open to the bed of these journeys, by the engine itself. */
+function waysOfBed() {
+  const { garden } = readGarden(
+    parse(readFileSync(new URL('../../../demo/sour-ground-heavy-rain.yaml', import.meta.url), 'utf8')),
+    { today: '2026-11-25' },
+  );
+  const [first] = garden.places;
+  const [plan] = planGarden(garden, { forecast: true }).recommendations;
+  if (first === undefined || plan === undefined) throw new Error('The demo garden has no bed.');
+  const ways = alternatives(first, garden.settings, plan, garden.products);
+  const found = ways.find(({ kind }) => kind === 'the plan');
+  if (found === undefined) throw new Error('The bed has no plan.');
+  return { plan: found, ways: ways.length };
+}
+const bed = waysOfBed();
 
 let house: House;
 beforeAll(async () => {
@@ -98,6 +115,52 @@ for (const size of Object.keys(sizes) as Size[])
       expect(Number(chance)).toBeLessThanOrEqual(5);
       expect(await row.textContent()).toMatch(/\d/);
       expect(complaints).toEqual([]);
+      await leave();
+    });
+
+    it('lays the ways open to a place side by side', async () => {
+      const visit = await house.visit(size);
+      const { page, leave } = visit;
+      await openBed(page);
+      await page.getByText('Compare the ways side by side').click();
+      const ways = page.getByRole('group', { name: 'Ways to go' });
+      await ways.waitFor();
+      const plan = ways.getByRole('row', { name: /^The plan/ });
+      // The engine's own answer for the same garden and day.
+      const [months, jobs] = [bed.plan.months ?? 0, bed.plan.jobs];
+      expect(await plan.getByRole('cell').nth(1).textContent()).toContain(`${months} month`);
+      expect(await plan.getByRole('cell').nth(4).textContent()).toBe(String(jobs));
+      expect(await ways.getByRole('row').count()).toBe(bed.ways + 1);
+      await ways.scrollIntoViewIfNeeded();
+      await look(visit, 'ways', size);
+      await leave();
+    });
+
+    it('prints papers for the place alone', async () => {
+      const visit = await house.visit(size);
+      const { page, leave } = visit;
+      await openBed(page);
+      await page.getByText('Paper for this place').click();
+      await page.getByRole('link', { name: 'Label for the bed' }).click();
+      await page.getByRole('heading', { name: 'Print', exact: true }).waitFor();
+      const preview = page.getByRole('region', { name: 'Preview' });
+      expect(await preview.getByRole('listitem').count()).toBe(1);
+      await preview.getByText('Long vegetable bed').waitFor();
+      if (house.keeps) {
+        const address = await page.getByRole('link', { name: 'Open as PDF' }).getAttribute('href');
+        expect((await page.request.get(new URL(address ?? '', house.url).href)).headers()['content-type']).toBe(
+          'application/pdf',
+        );
+      }
+      await page.goBack();
+      await page.getByText('Paper for this place').click();
+      await page.getByRole('link', { name: 'Label for the sample bag' }).click();
+      await page.getByText('Here for Long vegetable bed alone.').waitFor();
+      const labels = page.getByRole('region', { name: 'Labels for the bags' });
+      expect(await labels.getByRole('listitem').count()).toBe(1);
+      await page.getByRole('link', { name: 'Show the whole garden' }).click();
+      await expect.poll(() => labels.getByRole('listitem').count()).toBeGreaterThan(1);
+      expect(visit.complaints).toEqual([]);
       await leave();
     });
 

@@ -29,6 +29,8 @@ for (const size of Object.keys(sizes) as Size[])
         await amount.fill('7.5');
         await job.getByRole('button', { name: 'Tick it off' }).click();
         await page.getByText('Long vegetable bed: 7.5 lb').waitFor();
+        // Of the 15 lb in the shed.
+        await page.getByText('7.5 lb left on hand').waitFor();
         // What was spread stands in the record, and nothing more is to be spread before the retest.
         await page.getByText('7.5 lb of ground calcitic lime', { exact: false }).last().waitFor();
         await job.waitFor({ state: 'detached' });
@@ -36,6 +38,14 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByText('Taken back.').waitFor();
         await job.waitFor();
         await page.getByText('Nothing has been ticked off yet.').waitFor();
+        await page.getByRole('region', { name: 'Shopping list' }).getByText('15 lb on hand').waitFor();
+        // Ticked off once more and taken back from the list of what is done, the bag is as full as before.
+        await job.getByRole('button', { name: 'Done…' }).click();
+        await amount.fill('2');
+        await job.getByRole('button', { name: 'Tick it off' }).click();
+        await page.getByText('13 lb left on hand').waitFor();
+        await page.getByRole('button', { name: 'Take back' }).click();
+        await page.getByText('15 lb of ground calcitic lime, 50 lb bag on hand').waitFor();
         expect(visit.complaints).toEqual([]);
       } finally {
         await visit.leave();

@@ -1,11 +1,12 @@
 import { useMemo } from 'react';
-import { useParams } from 'wouter';
+import { Link, useParams } from 'wouter';
 import { useGarden } from '../../app/garden-context.tsx';
 import { NotFound } from '../../data/garden-store.ts';
 import type { PlannedPlace } from '../../engine/garden-plan.ts';
 import { forecastSettings } from '../../engine/settings-of.ts';
 import { ButtonLink } from '../../kit/button.tsx';
 import { Callout } from '../../kit/callout.tsx';
+import { Disclosure } from '../../kit/disclosure.tsx';
 import { Failure } from '../../kit/failure.tsx';
 import { Section } from '../../kit/section.tsx';
 import { label, type WebCode } from '../../words/label.ts';
@@ -33,6 +34,14 @@ const sections = [
   ['known', 'web.sec-known'],
   ['record', 'web.sec-record'],
 ] as const;
+
+/** Paper for one place alone. */
+const papers = (place: string) =>
+  [
+    { code: 'web.place-handout', href: `/print?paper=handouts&place=${place}` },
+    { code: 'web.place-bed-label', href: `/print?paper=labels&place=${place}` },
+    { code: 'web.place-bag-label', href: `/sampling?place=${place}` },
+  ] as const;
 
 /** Everything about one place, the decision first. */
 export default function PlaceScreen() {
@@ -67,7 +76,20 @@ function PlacePage({ planned }: { readonly planned: PlannedPlace }) {
             </p>
           )}
         </div>
-        <ButtonLink href={`/place/${planned.id}/edit`}>{label('web.place-edit')}</ButtonLink>
+        <div className={styles.buttons}>
+          <ButtonLink href={`/place/${planned.id}/edit`}>{label('web.place-edit')}</ButtonLink>
+          <Disclosure title={label('web.place-print')}>
+            {() => (
+              <ul className={styles.papers}>
+                {papers(planned.id).map(({ code, href }) => (
+                  <li key={code}>
+                    <Link href={href}>{label(code)}</Link>
+                  </li>
+                ))}
+              </ul>
+            )}
+          </Disclosure>
+        </div>
       </header>
       {planned.problems.length === 0 ? null : (
         <Callout kind="wrong" title={plan === undefined ? label('web.place-unread') : label('web.garden-problems')}>

@@ -59,17 +59,19 @@ function WayName({ way }: { readonly way: Way }) {
   return (
     <>
       {label(names[way.kind])}
-      {[...done, ...way.notes.map(speaker.say), ...plants].map((text) => (
-        <span key={text} className={styles.soft}>
-          {text}
-        </span>
-      ))}
+      {[...(isOpen(way) ? [] : [label('web.ways-closed')]), ...done, ...way.notes.map(speaker.say), ...plants].map(
+        (text) => (
+          <span key={text} className={styles.soft}>
+            {text}
+          </span>
+        ),
+      )}
     </>
   );
 }
 
 function figuresOf(way: Way, beyond: boolean, speaker: Speaker): readonly string[] {
-  if (!isOpen(way)) return [label('web.ways-closed'), '–', '–', '–', '–'];
+  if (!isOpen(way)) return ['', '', '', '', ''];
   const unknown = label('web.ways-unknown');
   const elsewhere = way.kind === 'other plants';
   // Only a way that was foreseen has a chance; nothing is foreseen for a pot that is not there yet.

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { useSearch } from 'wouter';
 import { useGarden } from '../../app/garden-context.tsx';
 import type { PaperName } from '../../data/garden-store.ts';
 import { useStore } from '../../data/store-context.tsx';
@@ -27,8 +28,9 @@ const pdf: Readonly<Record<Paper, PaperName>> = {
 export default function Print() {
   const { planned, record, speaker } = useGarden();
   const { served } = useStore();
-  const [paper, setPaper] = useState<Paper>('work-sheet');
-  const [only, setOnly] = useState('');
+  const asked = new URLSearchParams(useSearch());
+  const [paper, setPaper] = useState<Paper>(() => papers.find((each) => each === asked.get('paper')) ?? 'work-sheet');
+  const [only, setOnly] = useState(() => planned.places.find(({ id }) => id === asked.get('place'))?.id ?? '');
   const [large, setLarge] = useState(false);
   const places =
     paper === 'work-sheet' || only === '' ? planned.places : planned.places.filter(({ id }) => id === only);
@@ -46,7 +48,7 @@ export default function Print() {
     );
   const query = {
     units: speaker.units,
-    ...(paper === 'handouts' && only !== '' ? { place: only } : {}),
+    ...(paper !== 'work-sheet' && only !== '' ? { place: only } : {}),
     ...(paper === 'handouts' && large ? { largePrint: 'yes' } : {}),
   };
   return (
@@ -82,7 +84,7 @@ export default function Print() {
           </Tick>
         ) : null}
         <div className={page.actions}>
-          {served === undefined || (paper === 'labels' && only !== '') ? null : (
+          {served === undefined ? null : (
             <a
               className={`${button.button} ${button.main}`}
               href={served.paper(record.id, pdf[paper], query)}

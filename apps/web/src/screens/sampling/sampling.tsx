@@ -2,7 +2,7 @@ import { sampleSpoilers } from '@sorrel/almanac/sample-spoilers';
 import type { MessageCode } from '@sorrel/almanac/words';
 import { MOST_CORES, publishedSampling } from '@sorrel/engine/sampling';
 import { useMemo, useState } from 'react';
-import { Link } from 'wouter';
+import { Link, useSearch } from 'wouter';
 import { useGarden } from '../../app/garden-context.tsx';
 import { ButtonLink } from '../../kit/button.tsx';
 import { Choice } from '../../kit/choice.tsx';
@@ -23,12 +23,23 @@ export default function Sampling() {
   const { planned } = useGarden();
   const [width, setWidth] = useState<(typeof widths)[number]>('0.2');
   const today = planned.read.garden.settings.today;
-  const samples = useMemo(() => samplesToTake(planned.places, Number(width), today), [planned, width, today]);
+  const wanted = new URLSearchParams(useSearch()).get('place');
+  const alone = planned.places.find(({ id }) => id === wanted);
+  const samples = useMemo(
+    () => samplesToTake(alone === undefined ? planned.places : [alone], Number(width), today),
+    [planned, alone, width, today],
+  );
   return (
     <div className={`${page.page} ${page.narrow}`}>
       <header className={`${page.head} no-print`}>
         <h1>{label('web.sampling-title')}</h1>
         <p className={page.lead}>{label('web.sampling-lead')}</p>
+        {alone === undefined ? null : (
+          <p>
+            {label('web.sampling-alone', { place: alone.name })}{' '}
+            <Link href="/sampling">{label('web.sampling-round')}</Link>
+          </p>
+        )}
         <div className={styles.home}>
           <ButtonLink href="/home-reading">{label('web.sampling-home')}</ButtonLink>
         </div>

@@ -1,12 +1,14 @@
+import type { ThingOf } from '@sorrel/store/record';
 import { useGarden } from '../../app/garden-context.tsx';
 import { useThings } from '../../data/use-things.ts';
-import { remove } from '../../data/write.ts';
+import { correct, remove } from '../../data/write.ts';
 import { Button } from '../../kit/button.tsx';
 import { Failure } from '../../kit/failure.tsx';
 import { Loading } from '../../kit/loading.tsx';
 import page from '../../kit/page.module.css';
 import { Section } from '../../kit/section.tsx';
 import { day, label } from '../../words/label.ts';
+import { materialName, takenWith, withStock } from './stock.ts';
 import styles from './work.module.css';
 
 /** Work ticked off, newest first, with what was really used; each can be taken back. */
@@ -15,7 +17,24 @@ export function Done() {
   const fetched = useThings();
   if (fetched.state === 'loading') return <Loading />;
   if (fetched.state === 'failed') return <Failure error={fetched.error} retry={() => void fetched.reload()} />;
-  const tasks = [...fetched.value.things.values()]
+  const { entries, things } = fetched.value;
+  const takeBack = (task: ThingOf<'task'>) => {
+    const taken = takenWith(entries, task);
+    const bag = taken === undefined ? undefined : things.get(taken.material);
+    const back =
+      taken === undefined || bag?.kind !== 'material' || bag.removed ? undefined : withStock(bag.content, taken.mass);
+    const name = { task: task.content.task };
+    return write(
+      [
+        remove(record.id, task.id),
+        ...(back === undefined || bag === undefined ? [] : [correct(record.id, bag.id, 'material', back)]),
+      ],
+      back === undefined
+        ? label('web.work-taken-back', name)
+        : label('web.work-taken-back-stock', { ...name, left: back.onHand ?? '', material: materialName(back) }),
+    );
+  };
+  const tasks = [...things.values()]
     .flatMap((thing) => (thing.kind === 'task' && !thing.removed ? [thing] : []))
     .sort((a, b) => b.content.date.localeCompare(a.content.date) || b.number - a.number);
   return (
@@ -24,26 +43,19 @@ export function Done() {
         <p className={page.soft}>{label('web.work-done-none')}</p>
       ) : (
         <ul className={`${page.plain} ${styles.done}`}>
-          {tasks.map(({ id, place, content }) => (
-            <li key={id} className={page.row}>
+          {tasks.map((task) => (
+            <li key={task.id} className={page.row}>
               <span>
                 {label('web.work-done-line', {
-                  place: planned.places.find((each) => each.id === place)?.name ?? record.document.garden,
-                  task: content.task,
+                  place: planned.places.find(({ id }) => id === task.place)?.name ?? record.document.garden,
+                  task: task.content.task,
                 })}
                 <span className={styles.when}>
-                  {day(content.date)}
-                  {content.used === undefined
-                    ? null
-                    : `, ${label('web.work-done-used', { amount: content.used.amount, material: content.used.material })}`}
+                  {day(task.content.date)}
+                  {task.content.used === undefined ? null : `, ${label('web.work-done-used', task.content.used)}`}
                 </span>
               </span>
-              <Button
-                look="quiet"
-                onClick={() =>
-                  void write([remove(record.id, id)], label('web.work-taken-back', { task: content.task }))
-                }
-              >
+              <Button look="quiet" onClick={() => void takeBack(task)}>
                 {label('web.work-take-back')}
               </Button>
             </li>

@@ -1,13 +1,14 @@
 import type { Application } from '@sorrel/engine/plan';
 import { useRef, useState } from 'react';
 import { useGarden } from '../../app/garden-context.tsx';
-import { add } from '../../data/write.ts';
+import { add, correct } from '../../data/write.ts';
 import type { PlannedPlace } from '../../engine/garden-plan.ts';
 import { Button } from '../../kit/button.tsx';
 import page from '../../kit/page.module.css';
 import { joinQuantity, Quantity } from '../../kit/quantity.tsx';
 import { Select, TextInput } from '../../kit/text-input.tsx';
 import { label } from '../../words/label.ts';
+import { afterUse, materialName } from './stock.ts';
 import { checkUsed, firstAmount, massUnits } from './used.ts';
 
 interface Props {
@@ -37,6 +38,13 @@ export function TickOff({ planned, application, onClose }: Props) {
       .filter((product) => product !== application.product)
       .map((product) => ({ value: product.name, label: product.name })),
   ];
+  const stockAfter = () => {
+    const materials = record.document.materials ?? [];
+    const index = materials.findIndex((entry) => materialName(entry) === material);
+    const [entry, id] = [materials[index], record.from.materials[index]];
+    const after = entry === undefined ? undefined : afterUse(entry, used.amount);
+    return after === undefined || id === undefined ? undefined : { id, entry: after };
+  };
   const save = async () => {
     setTried(true);
     if (faults.size > 0) {
@@ -45,9 +53,17 @@ export function TickOff({ planned, application, onClose }: Props) {
     }
     const product = choices.find((each) => each.value === material)?.label ?? material;
     const task = label('web.work-spread-task', { product, number: application.number });
+    const stock = stockAfter();
+    const about = { place: planned.name, amount: used.amount, product };
+    // The stock is written right behind the task, so that taking the task back can give it back.
     const done = await write(
-      [add(record.id, 'task', { date, task, used: { material, amount: used.amount } }, planned.id)],
-      label('web.work-saved', { place: planned.name, amount: used.amount, product }),
+      [
+        add(record.id, 'task', { date, task, used: { material, amount: used.amount } }, planned.id),
+        ...(stock === undefined ? [] : [correct(record.id, stock.id, 'material', stock.entry)]),
+      ],
+      stock === undefined
+        ? label('web.work-saved', about)
+        : label('web.work-saved-stock', { ...about, left: stock.entry.onHand ?? '' }),
     );
     if (done) onClose();
   };

@@ -36,6 +36,8 @@ export const sampling = {
   'web.sampling-take-4': 'Dry about two cups of the mix in the air, on clean paper, without heat.',
   'web.sampling-take-5': 'Bag it with its label. Keep the rest until the result is in.',
   'web.sampling-spoils': 'What spoils a sample',
+  'web.sampling-alone': 'Here for {place} alone.',
+  'web.sampling-round': 'Show the whole garden',
   'web.sampling-labels': 'Labels for the bags',
   'web.sampling-labels-text': 'One for each sample. Print them, cut them out and put one into each bag.',
   'web.sampling-labels-print': 'Print the labels',

@@ -23,7 +23,7 @@ export const ways = {
   'web.ways-never': 'not in 3 years',
   'web.ways-already': 'it is already',
   'web.ways-unknown': 'not known',
-  'web.ways-closed': 'not open',
+  'web.ways-closed': 'This way is closed.',
   'web.ways-then': '{first}, then {second}',
   'web.ways-suits': 'For example {plants}.',
 } as const;

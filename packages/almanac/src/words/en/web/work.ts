@@ -26,6 +26,7 @@ export const work = {
   'web.work-note': 'Note',
   'web.work-save': 'Tick it off',
   'web.work-saved': '{place}: {amount} of {product} written down. The plan is new.',
+  'web.work-saved-stock': '{place}: {amount} of {product} written down, {left} left on hand. The plan is new.',
   'web.work-add-test': 'Add the result',
   'web.work-sample': 'How to sample',
   'web.work-open': 'Open the place',
@@ -35,6 +36,7 @@ export const work = {
   'web.work-done-used': '{amount} of {material}',
   'web.work-take-back': 'Take back',
   'web.work-taken-back': '{task} is open again.',
+  'web.work-taken-back-stock': '{task} is open again. {left} of {material} on hand.',
 
   'web.shop-title': 'Shopping list',
   'web.shop-lead':

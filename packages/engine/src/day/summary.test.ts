@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Place, Settings } from '../plan/place.ts';
+import { recommend } from '../plan/recommend.ts';
+import { textureOf } from '../soil/texture-of.ts';
+import { anonymous, type PlannedSample, SMALLEST_SHOWN, summaryOf, suppressSmall } from './index.ts';
+
+const settings: Settings = { today: '2026-11-01', overshootChance: 0.05, hemisphere: 'north', finenessSystem: 'OH' };
+const loam = textureOf({ texture: 'loam' });
+function sample(code: string, ph: number, neighbourhood?: string, lead?: number): PlannedSample {
+  const place: Place = {
+    id: code,
+    name: code,
+    kind: 'bed',
+    situation: 'open ground',
+    medium: 'mineral',
+    area: 3,
+    depth: 0.15,
+    plants: [],
+    tests: [
+      {
+        id: `${code}-t`,
+        date: '2026-10-20',
+        instrument: 'laboratory',
+        depth: 0.15,
+        ph: { value: ph, method: 'water-1:1' },
+        texture: 'loam',
+        organicMatter: 0.04,
+        ...(lead === undefined ? {} : { lead }),
+      },
+    ],
+    applications: [],
+    ...(loam === undefined ? {} : { texture: loam }),
+  };
+  const plan = recommend(place, [], settings);
+  return neighbourhood === undefined ? { code, place, plan } : { code, place, plan, neighbourhood };
+}
+
+describe('summaryOf', () => {
+  const day = [
+    sample('01', 5.0, 'Mill side'),
+    sample('02', 5.2, 'Mill side'),
+    sample('03', 6.5, 'Hill'),
+    sample('04', 6.4),
+    sample('05', 5.1, 'Hill', 900e-6),
+  ];
+  const summary = summaryOf(day);
+  it('counts every sample once in each table', () => {
+    const sum = (counts: readonly { readonly count: number }[]) =>
+      counts.reduce((total, { count }) => total + count, 0);
+    expect(summary.samples).toBe(5);
+    expect(sum(summary.decisions)).toBe(5);
+    expect(sum(summary.all.classes)).toBe(5);
+    expect(summary.neighbourhoods.map(({ name, samples }) => [name, samples])).toEqual([
+      ['Hill', 2],
+      ['Mill side', 2],
+      [undefined, 1],
+    ]);
+    expect(summary.neighbourhoods[1]?.medianPh).toBeCloseTo(5.1, 1);
+  });
+  it('adds up what to buy from the first steps of everybody', () => {
+    const firsts = day.flatMap(({ plan }) => plan.applications.filter(({ onlyIfRetest }) => !onlyIfRetest));
+    const mass = firsts.reduce((total, each) => total + each.mass, 0);
+    expect(mass).toBeGreaterThan(0);
+    expect(summary.shopping.reduce((total, { needed }) => total + needed, 0)).toBeCloseTo(mass, 9);
+  });
+  it('says who is to be called, and why', () => {
+    expect(summary.calls.map(({ code }) => code)).toEqual(['05']);
+    expect(summary.calls[0]?.why[0]?.code).toMatch(/^plan\.caution-lead/);
+  });
+});
+
+describe('suppressSmall', () => {
+  const counts = fc
+    .integer({ min: 1, max: 5 })
+    .chain((width) =>
+      fc.array(fc.array(fc.integer({ min: 0, max: 12 }), { minLength: width, maxLength: width }), { maxLength: 6 }),
+    );
+  it('shows no small count, and never leaves one hidden cell that a total gives away', () => {
+    fc.assert(
+      fc.property(counts, (table) => {
+        const shown = suppressSmall(table);
+        for (const [y, row] of shown.entries())
+          for (const [x, count] of row.entries()) {
+            const before = table[y]?.[x] ?? 0;
+            if (before > 0 && before < SMALLEST_SHOWN) expect(count).toBeUndefined();
+            else if (count !== undefined) expect(count).toBe(before);
+          }
+        const lines = [
+          ...shown,
+          ...Array.from({ length: table[0]?.length ?? 0 }, (_, x) => shown.map((row) => row[x])),
+        ];
+        for (const line of lines) {
+          const hidden = line.filter((count) => count === undefined).length;
+          // A line with one hidden cell is only left when nothing else in it could be hidden.
+          if (hidden === 1) expect(line.every((count) => count === undefined || count === 0)).toBe(true);
+        }
+      }),
+    );
+  });
+  it('refuses a crooked table', () => {
+    expect(() => suppressSmall([[1], [1, 2]])).toThrow(RangeError);
+    expect(() => suppressSmall([[-1]])).toThrow(RangeError);
+  });
+});
+
+describe('anonymous', () => {
+  it('names no neighbourhood with few samples, nor lets the unnamed ones be few', () => {
+    const names = fc.constantFrom('a', 'b', 'c', undefined);
+    fc.assert(
+      fc.property(fc.array(fc.tuple(names, fc.integer({ min: 45, max: 80 })), { maxLength: 40 }), (rows) => {
+        const samples = rows.map(([name, tenths], index) => sample(String(index), tenths / 10, name));
+        const out = anonymous(samples);
+        expect(out).toHaveLength(samples.length);
+        const counts = new Map<string | undefined, number>();
+        for (const { neighbourhood } of out) counts.set(neighbourhood, (counts.get(neighbourhood) ?? 0) + 1);
+        if (samples.length >= SMALLEST_SHOWN)
+          for (const count of counts.values()) expect(count).toBeGreaterThanOrEqual(SMALLEST_SHOWN);
+        expect(JSON.stringify(out)).not.toContain('"code"');
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

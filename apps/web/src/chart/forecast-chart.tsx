@@ -1,8 +1,9 @@
-import { area, line } from 'd3-shape';
+import { memo } from 'react';
 import type { TestPoint } from '../engine/test-points.ts';
 import type { Picture } from '../engine/wished-picture.ts';
 import { label, monthShort } from '../words/label.ts';
 import styles from './forecast-chart.module.css';
+import { bandPath, linePath } from './paths.ts';
 import { dayNumber, linear, monthTicks, phTicks } from './time-scale.ts';
 import { useWidth } from './use-width.ts';
 
@@ -16,6 +17,7 @@ interface Props {
 
 const HEIGHT = 280;
 const EDGE = { top: 14, right: 12, bottom: 34, left: 38 };
+const BOTTOM = HEIGHT - EDGE.bottom;
 const AXIS_STEP = 0.25;
 /** Older tests than this would squeeze what is to come. */
 const YEARS_BACK = 2;
@@ -48,66 +50,24 @@ function Drawing({ forecast, wanted, tests, applications, width }: Props & { rea
   // In whole steps, so that the axis stands still while a slider moves what is drawn on it.
   const low = Math.floor((Math.min(...values) - 0.15) / AXIS_STEP) * AXIS_STEP;
   const high = Math.ceil((Math.max(...values) + 0.15) / AXIS_STEP) * AXIS_STEP;
-  const x = linear(dayNumber(from) - 10, dayNumber(end), EDGE.left, width - EDGE.right);
-  const y = linear(low, high, HEIGHT - EDGE.bottom, EDGE.top);
-  const days = dates.map(dayNumber);
-  const indexes = days.map((_, index) => index);
-  const at = (index: number) => x(days[index] ?? 0);
-  const bandPath = (band: (typeof bands)[number]) =>
-    area<number>()
-      .x(at)
-      .y0((index) => y(band.low[index] ?? 0))
-      .y1((index) => y(band.high[index] ?? 0))(indexes) ?? '';
+  const { x, y } = scales({ low, high, from, end, width });
+  const across = dates.map((date) => x(dayNumber(date)));
   const shown = bands.filter((band) => band.share < 0.9).sort((a, b) => b.share - a.share);
-  const bottom = HEIGHT - EDGE.bottom;
   return (
     <svg width={width} height={HEIGHT} aria-hidden="true" focusable="false">
-      {wanted === undefined ? null : (
-        <>
-          <rect
-            x={EDGE.left}
-            width={width - EDGE.left - EDGE.right}
-            y={y(wanted.high)}
-            height={Math.max(0, y(wanted.low) - y(wanted.high))}
-            className={styles.wanted}
-          />
-          {[wanted.low, wanted.high].map((ph) => (
-            <line key={ph} x1={EDGE.left} x2={width - EDGE.right} y1={y(ph)} y2={y(ph)} className={styles.edge} />
-          ))}
-        </>
-      )}
-      {phTicks(low, high).map((ph) => (
-        <g key={ph}>
-          <line x1={EDGE.left} x2={width - EDGE.right} y1={y(ph)} y2={y(ph)} className={styles.grid} />
-          <text x={EDGE.left - 7} y={y(ph) + 4} className={styles.ph}>
-            {ph.toFixed(1)}
-          </text>
-        </g>
-      ))}
-      {monthTicks(from, end, Math.max(2, Math.floor((width - 60) / 62))).map((date) => (
-        <g key={date}>
-          <line x1={x(dayNumber(date))} x2={x(dayNumber(date))} y1={bottom} y2={bottom + 5} className={styles.tick} />
-          <text x={x(dayNumber(date))} y={bottom + 21} className={styles.date}>
-            {monthShort(date)}
-          </text>
-        </g>
-      ))}
-      <line x1={EDGE.left} x2={width - EDGE.right} y1={bottom} y2={bottom} className={styles.tick} />
+      <Axes {...{ low, high, from, end, width }} wantedLow={wanted?.low} wantedHigh={wanted?.high} />
       {shown.map((band) => (
-        <path key={band.share} d={bandPath(band)} className={band.share > 0.6 ? styles.band80 : styles.band50} />
+        <path
+          key={band.share}
+          d={bandPath(across, band.low.map(y), band.high.map(y))}
+          className={band.share > 0.6 ? styles.band80 : styles.band50}
+        />
       ))}
-      <path
-        d={
-          line<number>()
-            .x(at)
-            .y((index) => y(median[index] ?? 0))(indexes) ?? ''
-        }
-        className={styles.median}
-      />
+      <path d={linePath(across, median.map(y))} className={styles.median} />
       {put.map(({ date, currency }, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two may share a day
-        <g key={index} transform={`translate(${x(dayNumber(date))} ${bottom})`}>
-          <line y2={-(bottom - EDGE.top)} className={styles.applied} />
+        <g key={index} transform={`translate(${x(dayNumber(date))} ${BOTTOM})`}>
+          <line y2={-(BOTTOM - EDGE.top)} className={styles.applied} />
           <path d={currency > 0 ? 'M0-14 7-2H-7Z' : 'M0-2 7-14H-7Z'} className={styles.arrow} />
         </g>
       ))}
@@ -124,6 +84,66 @@ function Drawing({ forecast, wanted, tests, applications, width }: Props & { rea
     </svg>
   );
 }
+
+interface Frame {
+  readonly low: number;
+  readonly high: number;
+  /** Days, ISO 8601. */
+  readonly from: string;
+  readonly end: string;
+  readonly width: number;
+}
+
+const scales = ({ low, high, from, end, width }: Frame) => ({
+  x: linear(dayNumber(from) - 10, dayNumber(end), EDGE.left, width - EDGE.right),
+  y: linear(low, high, BOTTOM, EDGE.top),
+});
+
+interface AxesProps extends Frame {
+  readonly wantedLow: number | undefined;
+  readonly wantedHigh: number | undefined;
+}
+
+/** What stands still while a slider moves: drawn again only when the frame or the wanted range is another. */
+const Axes = memo(function Axes({ wantedLow, wantedHigh, ...frame }: AxesProps) {
+  const { low, high, from, end, width } = frame;
+  const { x, y } = scales(frame);
+  return (
+    <>
+      {wantedLow === undefined || wantedHigh === undefined ? null : (
+        <>
+          <rect
+            x={EDGE.left}
+            width={width - EDGE.left - EDGE.right}
+            y={y(wantedHigh)}
+            height={Math.max(0, y(wantedLow) - y(wantedHigh))}
+            className={styles.wanted}
+          />
+          {[wantedLow, wantedHigh].map((ph) => (
+            <line key={ph} x1={EDGE.left} x2={width - EDGE.right} y1={y(ph)} y2={y(ph)} className={styles.edge} />
+          ))}
+        </>
+      )}
+      {phTicks(low, high).map((ph) => (
+        <g key={ph}>
+          <line x1={EDGE.left} x2={width - EDGE.right} y1={y(ph)} y2={y(ph)} className={styles.grid} />
+          <text x={EDGE.left - 7} y={y(ph) + 4} className={styles.ph}>
+            {ph.toFixed(1)}
+          </text>
+        </g>
+      ))}
+      {monthTicks(from, end, Math.max(2, Math.floor((width - 60) / 62))).map((date) => (
+        <g key={date}>
+          <line x1={x(dayNumber(date))} x2={x(dayNumber(date))} y1={BOTTOM} y2={BOTTOM + 5} className={styles.tick} />
+          <text x={x(dayNumber(date))} y={BOTTOM + 21} className={styles.date}>
+            {monthShort(date)}
+          </text>
+        </g>
+      ))}
+      <line x1={EDGE.left} x2={width - EDGE.right} y1={BOTTOM} y2={BOTTOM} className={styles.tick} />
+    </>
+  );
+});
 
 const samples = [
   { code: 'web.forecast-key-median', shape: <path d="M0 8H28" className={styles.median} /> },

@@ -15,7 +15,7 @@ const input: ForecastInput = {
 } as unknown as ForecastInput;
 
 describe('a sketch', () => {
-  // Against the full forecast; the room is what so few members and steps of two weeks leave (own rule).
+  // Against the full forecast; the room is what so few members and steps of three weeks leave (own rule).
   it('is near the forecast, whose dates it shares', () => {
     const [few, all] = [sketch(input), forecast(input)];
     expect(few.dates.every((date) => all.dates.includes(date))).toBe(true);

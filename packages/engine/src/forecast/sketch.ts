@@ -11,15 +11,15 @@ import type { Band, Forecast, ForecastInput } from './types.ts';
 export type Sketch = Pick<Forecast, 'dates' | 'median' | 'bands'>;
 
 /** Members of a sketch: their middle and their bands are rough, but follow a slider in the same frame. */
-export const SKETCH_MEMBERS = 48;
-const STEP_DAYS = 14;
+export const SKETCH_MEMBERS = 40;
+const STEP_DAYS = 21;
 const SHARES = [0.5, 0.8] as const;
 /** Steps between the knots of a member's random walk, about a quarter of a year. */
-const EVERY = 6;
+const EVERY = 4;
 
 /**
  * A forecast's picture and nothing else, in a small part of its time, to look at while a slider moves: few members, steps
- * of two weeks, median and two bands. No dose may rest on it.
+ * of three weeks, median and two bands. No dose may rest on it.
  *
  * @throws RangeError for input that `checkForecast` finds fault with
  * Model: `docs/model.md`.

@@ -9,6 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => house.close());
 
+const SOUR = 'Invented garden on sour ground';
 const LIMY = 'Invented garden on limy clay';
 
 for (const size of Object.keys(sizes) as Size[])
@@ -37,6 +38,28 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByRole('button', { name: 'Undo' }).click();
         await page.getByText('Taken back.').waitFor();
         expect(await page.getByRole('radio', { name: '1 in 20: as usual' }).isChecked()).toBe(true);
+        expect(visit.complaints).toEqual([]);
+      } finally {
+        await visit.leave();
+      }
+    });
+
+    it('plan a certified-organic garden with what certifiers allow', async () => {
+      const visit = await house.visit(size);
+      const { page } = visit;
+      try {
+        await openScreen(visit, SOUR, 'Settings');
+        await page.getByText('Certified organic', { exact: true }).click();
+        await page.getByRole('button', { name: 'Save these settings' }).click();
+        await page.getByText('Settings saved.').waitFor();
+        await page
+          .getByRole('navigation', { name: 'Screens of this garden' })
+          .getByRole('link', { name: 'Garden' })
+          .click();
+        await page.locator('ol').last().getByRole('link', { name: 'Squash and corn plot' }).click();
+        await page.getByText('Only materials that organic certifiers usually allow').first().waitFor();
+        await page.getByRole('button', { name: 'Undo' }).click();
+        await page.getByText('Only materials that organic certifiers usually allow').waitFor({ state: 'detached' });
         expect(visit.complaints).toEqual([]);
       } finally {
         await visit.leave();

@@ -119,8 +119,21 @@ export const compost = z
   .strictObject({ material: kind.name, amount: kind.dressing })
   .meta({ description: 'Compost or manure given in a year.' });
 
+export const sample = z
+  .strictObject({
+    code: z
+      .string()
+      .trim()
+      .regex(/^[A-Za-z0-9-]{1,12}$/, 'is 1 to 12 letters, digits or hyphens')
+      .meta({ description: 'What stands on the bag.', examples: ['A017'] }),
+    person: kind.name.optional().meta({ description: 'A first name is enough.' }),
+    neighbourhood: kind.name.optional(),
+  })
+  .meta({ description: 'A bag of soil that somebody brought to a soil day.' });
+
 export const place = z.strictObject({
   name: kind.name,
+  sample: sample.optional(),
   kind: z.enum(['bed', 'plot', 'container']).optional(),
   size: kind.size.optional(),
   area: kind.area.optional(),
@@ -177,6 +190,10 @@ export const gardenDocument = z
     region: kind.name.optional(),
     hemisphere: z.enum(['north', 'south']).optional(),
     asOf: kind.date.optional(),
+    soilDay: z
+      .strictObject({ date: kind.date, where: kind.name.optional() })
+      .optional()
+      .meta({ description: 'This garden is a soil day: its places are the samples that people brought.' }),
     climate: kind.name.optional(),
     soilTemperature: z
       .array(z.number().min(-40).max(50))
@@ -207,6 +224,7 @@ export const gardenDocument = z
   });
 
 export type GardenDocument = z.output<typeof gardenDocument>;
+export type SampleEntry = z.output<typeof sample>;
 export type PlaceEntry = z.output<typeof place>;
 export type TestEntry = z.output<typeof test>;
 export type MaterialEntry = z.output<typeof material>;

@@ -36,6 +36,7 @@ export const reading = z.strictObject({
     .max(50)
     .optional()
     .meta({ description: 'The pH of each cup of soil and water, when several were read.' }),
+  meter: name.optional().meta({ description: 'Which meter, where there are several.' }),
   meterCheck: z
     .array(z.strictObject({ buffer: ph.unwrap().shape.value, shown: ph.unwrap().shape.value }))
     .min(1)
@@ -88,5 +89,14 @@ export const task = z.strictObject({
   date,
   task: name.meta({ description: 'What was to be done, as the plan names it.' }),
   used: z.strictObject({ material: name, amount }).optional(),
+  note,
+});
+/** A check of a meter on a soil day: in a buffer, in soil of known pH, or a sample read a second time. */
+export const quality = z.strictObject({
+  date,
+  check: z.enum(['buffer', 'reference', 'duplicate']),
+  meter: name,
+  expected: ph.unwrap().shape.value.meta({ description: 'What it should show; of a duplicate, the first reading.' }),
+  shown: ph.unwrap().shape.value,
   note,
 });

@@ -31,6 +31,7 @@ const kinds = {
   feed: { kind: z.literal('feed'), ...anywhere, content: content.feed },
   observation: { kind: z.literal('observation'), ...anywhere, content: content.observation },
   task: { kind: z.literal('task'), ...anywhere, content: content.task },
+  quality: { kind: z.literal('quality'), ...anywhere, content: content.quality },
 };
 
 type Shape = Readonly<Record<string, z.ZodType>>;
@@ -56,6 +57,7 @@ export const variants = {
     feed: added(kinds.feed),
     observation: added(kinds.observation),
     task: added(kinds.task),
+    quality: added(kinds.quality),
   },
   correct: {
     garden: corrected(kinds.garden),
@@ -69,6 +71,7 @@ export const variants = {
     feed: corrected(kinds.feed),
     observation: corrected(kinds.observation),
     task: corrected(kinds.task),
+    quality: corrected(kinds.quality),
   },
   remove: z.strictObject({
     ...head,
@@ -97,6 +100,7 @@ const add = z.discriminatedUnion('kind', [
   a.feed,
   a.observation,
   a.task,
+  a.quality,
 ]);
 const correct = z.discriminatedUnion('kind', [
   c.garden,
@@ -110,6 +114,7 @@ const correct = z.discriminatedUnion('kind', [
   c.feed,
   c.observation,
   c.task,
+  c.quality,
 ]);
 
 /**

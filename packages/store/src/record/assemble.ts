@@ -23,7 +23,7 @@ const placeOrder = Object.keys(gardenDocument.shape.places.element.shape);
 /**
  * Writes a record out as a garden document, quantities as they were typed. Readings stand among the tests; ticked-off
  * work with an amount stands among the applications; plants that have not come out join those of their place; the
- * newest water of a place (else of the garden) goes before what the place says itself. Feeds and observations have no
+ * newest water of a place (else of the garden) goes before what the place says itself. Feeds, observations and checks of meters have no
  * word in the garden document: find them with `things`.
  *
  * @returns undefined when the garden was removed or taken back
@@ -62,7 +62,7 @@ function assemblePlace(place: ThingOf<'place'>, things: readonly Thing[], garden
       tests.push(thing.content);
       from.tests.push(thing.id);
     } else if (thing.kind === 'reading') {
-      const { slurries: _slurries, meterCheck: _meterCheck, ...test } = thing.content;
+      const { slurries: _slurries, meterCheck: _meterCheck, meter: _meter, ...test } = thing.content;
       tests.push(test);
       from.tests.push(thing.id);
     } else if (thing.kind === 'application') {

@@ -1,6 +1,6 @@
 // Runs in the page: notes when a slider was moved, and when the answer was painted.
-// Less than after what a slider counts as at rest.
-const SETTLED = 180;
+// Well under what a slider counts as at rest, so that no exact answer is worked out between two moves.
+const SETTLED = 120;
 
 /** After the next frame has been handed over for painting. */
 const painted = () =>

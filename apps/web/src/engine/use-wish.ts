@@ -30,9 +30,13 @@ export function useWish(wishing: Wishing, wish: Wish): WishState {
   const wished = useMemo(() => quickAnswer(wishing, wish), [wishing, wish]);
   const [rested, setRested] = useState<Rested>();
   const desk = useRef<Desk>(undefined);
+  const newest = useRef(wished);
 
   useEffect(() => {
-    const opened = openDesk(setRested);
+    // Nobody looks at the answer to a wish that was overtaken.
+    const opened = openDesk((answer) => {
+      if (answer.of === newest.current) setRested(answer);
+    });
     desk.current = opened;
     return opened.close;
   }, []);
@@ -44,6 +48,7 @@ export function useWish(wishing: Wishing, wish: Wish): WishState {
   }, [wishing]);
 
   useEffect(() => {
+    newest.current = wished;
     const timer = setTimeout(() => desk.current?.ask(wish, wished), REST_MS);
     return () => clearTimeout(timer);
   }, [wish, wished]);

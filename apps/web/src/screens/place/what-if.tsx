@@ -97,9 +97,16 @@ interface WishesProps {
 function Wishes({ wish, setWish, wishing: { place, plan, offered, settings } }: WishesProps) {
   const { speaker } = useGarden();
   const change = useCallback((part: Wish) => setWish((before) => ({ ...before, ...part })), [setWish]);
+  const { today } = settings;
+  const setAim = useCallback((aim: number) => change({ aim }), [change]);
+  const setDepth = useCallback((depth: number) => change({ depth }), [change]);
+  const setMonth = useCallback(
+    (month: number) => change({ day: month === 0 ? undefined : addMonths(today, month) }),
+    [change, today],
+  );
   const aim = wish.aim ?? plan.target.aim;
   const depth = wish.depth ?? place.depth;
-  const dayIndex = wish.day === undefined ? 0 : monthsBetween(settings.today, wish.day);
+  const dayIndex = wish.day === undefined ? 0 : monthsBetween(today, wish.day);
   return (
     <>
       <Slider
@@ -109,7 +116,7 @@ function Wishes({ wish, setWish, wishing: { place, plan, offered, settings } }: 
         step={0.1}
         value={aim}
         text={speaker.ph(aim)}
-        onChange={(value) => change({ aim: value })}
+        onChange={setAim}
       />
       {place.kind === 'container' ? null : (
         <Slider
@@ -119,7 +126,7 @@ function Wishes({ wish, setWish, wishing: { place, plan, offered, settings } }: 
           step={0.01}
           value={depth}
           text={speaker.rough(depth, 'length')}
-          onChange={(value) => change({ depth: value })}
+          onChange={setDepth}
         />
       )}
       <Slider
@@ -128,8 +135,8 @@ function Wishes({ wish, setWish, wishing: { place, plan, offered, settings } }: 
         max={MONTHS_AHEAD}
         step={1}
         value={dayIndex}
-        text={dayText(wish.day ?? settings.today)}
-        onChange={(value) => change({ day: value === 0 ? undefined : addMonths(settings.today, value) })}
+        text={dayText(wish.day ?? today)}
+        onChange={setMonth}
       />
       <MaterialChoice value={wish.product} offered={offered} change={change} />
     </>

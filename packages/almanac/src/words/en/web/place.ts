@@ -196,4 +196,5 @@ export const place = {
   'web.kind-feed': 'Feed',
   'web.kind-observation': 'Observation',
   'web.kind-task': 'Work done',
+  'web.kind-quality': 'Check of a meter',
 } as const;

@@ -42,6 +42,11 @@ export const screens: readonly Screen[] = [
     load: () => import('../screens/sampling/home-reading.tsx'),
   },
   { path: '/work', title: 'web.nav-work', icon: 'work', load: () => import('../screens/work/work.tsx') },
+  { path: '/plants', title: 'web.nav-plants', icon: 'leaf', load: () => import('../screens/plants/plants.tsx') },
+  { path: '/plants/:plant', title: 'web.plant', load: () => import('../screens/plants/plant.tsx') },
+  { path: '/place/:place/usable', title: 'web.usable', load: () => import('../screens/usable/usable.tsx') },
+  { path: '/symptoms', title: 'web.symptoms', load: () => import('../screens/symptoms/symptoms.tsx') },
+  { path: '/place/:place/symptoms', title: 'web.symptoms', load: () => import('../screens/symptoms/symptoms.tsx') },
   { path: '/print', title: 'web.nav-print', icon: 'print', load: () => import('../screens/print/print.tsx') },
   {
     path: '/settings',

@@ -40,11 +40,23 @@ export interface GardenStore {
   readonly served?: Served;
 }
 
-export type PaperName = 'work-sheet.pdf' | 'handouts.pdf' | 'labels.pdf' | 'applications.csv' | 'shopping.csv';
+export type PaperName =
+  | 'work-sheet.pdf'
+  | 'handouts.pdf'
+  | 'labels.pdf'
+  | 'plant.pdf'
+  | 'usable.pdf'
+  | 'symptoms.pdf'
+  | 'applications.csv'
+  | 'shopping.csv';
 
 export interface Served {
   /** Address of a paper or a table, made when it is opened. */
   paper(garden: string, name: PaperName, query?: Readonly<Record<string, string>>): string;
+  /** Keeps a photo, drawn anew without what the camera wrote into it. @returns its name, for observations @throws Refused */
+  keepPhoto(photo: Blob): Promise<string>;
+  /** Address of a kept photo. */
+  photo(name: string): string;
   /** Whole address of the garden's calendar, for calendar programs. */
   calendarFeed(garden: string): Promise<string>;
 }

@@ -57,6 +57,11 @@ export function httpStore(base = '/api'): GardenStore {
         const asked = new URLSearchParams(query).toString();
         return `${at(garden)}/print/${name}${asked === '' ? '' : `?${asked}`}`;
       },
+      async keepPhoto(photo) {
+        const sent = { method: 'POST', body: photo, headers: { 'content-type': photo.type } };
+        return (await ask<{ readonly photo: string }>(`${base}/photos`, sent)).photo;
+      },
+      photo: (name) => `${base}/photos/${name}`,
       async calendarFeed(garden) {
         const { path } = await ask<{ readonly path: string }>(`${at(garden)}/calendar`);
         return new URL(path, location.origin).href;
@@ -81,6 +86,7 @@ async function fetched(address: string, init: RequestInit = {}): Promise<Respons
       headers: {
         accept: 'application/json',
         ...(init.body === undefined ? {} : { 'content-type': 'application/json' }),
+        ...init.headers,
       },
     });
   } catch (error) {

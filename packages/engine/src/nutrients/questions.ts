@@ -15,7 +15,7 @@ export const QUESTIONS = {
 } as const satisfies Readonly<Record<Question, readonly string[]>>;
 
 export const QUESTION_LIST = Object.keys(QUESTIONS) as readonly Question[];
-export type Answers = { readonly [Q in Question]?: (typeof QUESTIONS)[Q][number] };
+export type Answers = { readonly [Q in Question]?: (typeof QUESTIONS)[Q][number] | undefined };
 
 /** Whether a word is one of a question's answers. */
 export const isAnswer = (question: Question, answer: string): boolean =>

@@ -119,7 +119,7 @@ export function PlaceForm({ start, before, submit, onSave, children }: Props) {
           />
         </>
       )}
-      <PlantPicker plants={draft.plants} onChange={(plants) => change({ plants })} />
+      <PlantPicker potted={container} plants={draft.plants} onChange={(plants) => change({ plants })} />
       {faults.plants === undefined ? null : <Callout kind="wrong">{faults.plants}</Callout>}
       <div className={styles.pair}>
         <Field

@@ -1,30 +1,38 @@
 import { Combobox } from '@base-ui/react/combobox';
-import type { PlantRow } from '@sorrel/almanac/plants';
 import { useId, useMemo, useState } from 'react';
 import { Button } from '../../kit/button.tsx';
 import { Field } from '../../kit/field.tsx';
 import { label } from '../../words/label.ts';
 import type { Draft } from './draft.ts';
 import styles from './plant-picker.module.css';
-import { searchPlants } from './plant-search.ts';
+import { type AnyPlant, isHalfKnown, searchPlants } from './plant-search.ts';
 
 type Plants = Draft['plants'];
 const nameOf = (plant: Plants[number]): string => (typeof plant === 'string' ? plant : plant.plant);
 const range = (low: number, high: number): string =>
   label('web.edit-plants-range', { low: low.toFixed(1), high: high.toFixed(1) });
 
+/** The range it is planned by there. */
+const rangeOf = (plant: AnyPlant, potted: boolean): string =>
+  isHalfKnown(plant) || (potted && plant.containerLow !== undefined)
+    ? range(plant.containerLow ?? 0, plant.containerHigh ?? 0)
+    : range(plant.low, plant.high);
+
 /** Plants of a place: searched in the almanac while typing, or added with the gardener's own pH range. */
 export function PlantPicker({
   plants,
+  potted = false,
   onChange,
 }: {
   readonly plants: Plants;
+  /** Offers plants that have a range for pots alone, too. */
+  readonly potted?: boolean;
   readonly onChange: (plants: Plants) => void;
 }) {
   const [typed, setTyped] = useState('');
   const [own, setOwn] = useState<string>();
   const id = useId();
-  const found = useMemo(() => searchPlants(typed), [typed]);
+  const found = useMemo(() => searchPlants(typed, 12, potted ? 'pots' : 'ground'), [typed, potted]);
   const add = (plant: Plants[number]) => {
     if (!plants.some((each) => nameOf(each).toLowerCase() === nameOf(plant).toLowerCase()))
       onChange([...plants, plant]);
@@ -58,7 +66,7 @@ export function PlantPicker({
           ))}
         </ul>
       )}
-      <Combobox.Root<PlantRow>
+      <Combobox.Root<AnyPlant>
         inline
         open={typed.trim() !== ''}
         autoHighlight
@@ -84,12 +92,12 @@ export function PlantPicker({
         <div className={styles.popup} hidden={typed.trim() === ''}>
           {found.length > 0 ? null : <p className={styles.empty}>{label('web.edit-plants-none')}</p>}
           <Combobox.List aria-label={label('web.edit-plants-list')}>
-            {(plant: PlantRow) => (
+            {(plant: AnyPlant) => (
               <Combobox.Item key={plant.key} value={plant} className={styles.item}>
                 <span>
                   {plant.name} <small>{plant.botanical}</small>
                 </span>
-                <span className={styles.range}>{range(plant.low, plant.high)}</span>
+                <span className={styles.range}>{rangeOf(plant, potted)}</span>
               </Combobox.Item>
             )}
           </Combobox.List>

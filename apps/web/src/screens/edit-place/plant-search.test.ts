@@ -15,6 +15,13 @@ describe('looking up a plant', () => {
     expect(names('bluebery').some((name) => name.includes('blueberry'))).toBe(true);
   });
 
+  it('offers plants with a range for pots alone only where they can be planned for', () => {
+    expect(names('calibrachoa')).not.toContain('calibrachoa');
+    expect(searchPlants('calibr', 12, 'pots').map((plant) => plant.key)).toContain('calibrachoa');
+    expect(searchPlants('yarrow', 12, 'pots').map((plant) => plant.key)).not.toContain('yarrow');
+    expect(searchPlants('yarrow', 12, 'all').map((plant) => plant.key)).toEqual(['yarrow']);
+  });
+
   it('offers nothing for nothing, and never too many', () => {
     expect(searchPlants('  ')).toEqual([]);
     expect(searchPlants('a').length).toBeLessThanOrEqual(12);

@@ -10,6 +10,7 @@ import { Disclosure } from '../../kit/disclosure.tsx';
 import { Failure } from '../../kit/failure.tsx';
 import { Section } from '../../kit/section.tsx';
 import { label, type WebCode } from '../../words/label.ts';
+import { HealthSection } from '../symptoms/health-section.tsx';
 import { Decision } from './decision.tsx';
 import { ForecastSection } from './forecast-section.tsx';
 import { Known } from './known.tsx';
@@ -31,6 +32,7 @@ const sections = [
   ['forecast', 'web.sec-forecast'],
   ['what-if', 'web.sec-what-if'],
   ['ways', 'web.sec-ways'],
+  ['health', 'web.sec-health'],
   ['known', 'web.sec-known'],
   ['record', 'web.sec-record'],
 ] as const;
@@ -123,6 +125,7 @@ function PlacePage({ planned }: { readonly planned: PlannedPlace }) {
           <Ways place={place} plan={plan} settings={settings} />
         </>
       )}
+      <HealthSection planned={planned} />
       <Known planned={planned} />
       <PlaceRecord planned={planned} />
     </article>

@@ -127,6 +127,8 @@ function gist(entry: Extract<Entry, { action: 'add' | 'correct' }>): string {
       return `${entry.content.amount} ${entry.content.material}, ${day(entry.content.date)}`;
     case 'task':
       return `${entry.content.task}, ${day(entry.content.date)}`;
+    case 'observation':
+      return [entry.content.plant, entry.content.symptom, day(entry.content.date)].filter(Boolean).join(', ');
     case 'place':
       return entry.content.name;
     default:

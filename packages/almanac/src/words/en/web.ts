@@ -3,11 +3,14 @@ import { garden } from './web/garden.ts';
 import { gardens } from './web/gardens.ts';
 import { paper } from './web/paper.ts';
 import { place } from './web/place.ts';
+import { plants } from './web/plants.ts';
 import { sampling } from './web/sampling.ts';
 import { settings } from './web/settings.ts';
 import { shell } from './web/shell.ts';
+import { symptoms } from './web/symptoms.ts';
 import { test } from './web/test.ts';
 import { ways } from './web/ways.ts';
+import { usable } from './web/usable.ts';
 import { work } from './web/work.ts';
 
 /**
@@ -26,6 +29,9 @@ export const web = {
   ...paper,
   ...settings,
   ...ways,
+  ...plants,
+  ...usable,
+  ...symptoms,
 } as const;
 
 export type WebCode = keyof typeof web;

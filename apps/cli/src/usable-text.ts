@@ -39,7 +39,10 @@ export function usableText(found: PlaceNutrients, speaker: Speaker): string {
           `${nutrientName(each.nutrient)}: ${nutrientWords.verdicts[each.verdict]}${each.basis === 'read' ? '' : words.memoryMark}. ${[...each.reasons, ...each.actions].map(speaker.say).join(' ')}`,
       ),
     ),
-    list(nutrientWords.change, once(found.lines.flatMap((line) => line.change))),
+    list(
+      nutrientWords.change,
+      found.lines.flatMap((line) => (line.change.length === 0 ? [] : [line.change.map(speaker.say).join(' ')])),
+    ),
     list(nutrientWords.heed, once(found.messages)),
   ];
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`;

@@ -10,6 +10,7 @@ import { addGardens } from './routes/gardens.ts';
 import { addPhotos } from './routes/photos.ts';
 import { addPlan } from './routes/plan.ts';
 import { addPrint } from './routes/print.ts';
+import { addPrintPlants } from './routes/print-plants.ts';
 import { addReference } from './routes/reference.ts';
 import { addSettings } from './routes/settings.ts';
 import { addWeb } from './routes/web.ts';
@@ -28,6 +29,7 @@ export function createApp(room: Room): Api {
   addPlan(api, planner);
   addPhotos(api, room);
   addPrint(api, room, planner);
+  addPrintPlants(api, room, planner);
   addReference(api);
   api.all('/api/*', refuseOther(api));
   addWeb(api, room);

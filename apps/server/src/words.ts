@@ -18,6 +18,7 @@ export const problemKinds = {
 export const words = {
   notFound: (path: string) => `There is nothing at ${path}. See /api/openapi.json for what there is.`,
   noGarden: (id: string) => `There is no garden with the id "${id}".`,
+  noPlant: (name: string) => `There is no plant called "${name}" in the almanac.`,
   noPlace: (id: string) => `There is no place with the id "${id}" in this garden.`,
   noThing: (id: string) => `Nothing with the id "${id}" was ever in this garden.`,
   noCalendar: 'There is no calendar at this address. Ask for a new one in the garden.',

@@ -29,6 +29,26 @@ describe('paper', () => {
     },
   );
 
+  it.each([
+    ['usable.pdf', (at: string) => `usable.pdf?place=${at}`],
+    ['plant.pdf', () => 'plant.pdf?plant=million%20bells'],
+    [
+      'symptoms.pdf',
+      (at: string) => `symptoms.pdf?place=${at}&leaves=young&pattern=even&weeds=dandelion&seen=2026-10-01`,
+    ],
+  ] as const)('%s is a PDF', async (_, what) => {
+    const { status, body } = await print(what(place));
+    expect(status).toBe(200);
+    expect(new TextDecoder('latin1').decode(body.subarray(0, 5))).toBe('%PDF-');
+  });
+
+  it('refuses a plant, a place or an answer it does not know', async () => {
+    expect((await print('plant.pdf?plant=triffid')).status).toBe(404);
+    expect((await print(`symptoms.pdf?place=${garden}`)).status).toBe(404);
+    expect((await print(`symptoms.pdf?place=${place}&leaves=blue`)).status).toBe(422);
+    expect((await print(`usable.pdf?place=${garden}`)).status).toBe(404);
+  });
+
   it('prints one place alone', async () => {
     const [all, one] = [await print('handouts.pdf'), await print(`handouts.pdf?place=${place}`)];
     expect(one.body.length).toBeLessThan(all.body.length);

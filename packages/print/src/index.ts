@@ -1,7 +1,11 @@
 export { type CalendarOptions, calendar } from './calendar.ts';
 export type { HandoutExtras } from './content/handout-content.ts';
+export type { Seen } from './content/symptoms-content.ts';
+export { nutrientsOf } from './content/usable-content.ts';
 export { type Handout, type HandoutOptions, handout, handouts } from './handouts.ts';
 export { type LabelOptions, labels } from './labels.ts';
 export { type Paper, type PrintOptions, paperOf } from './options.ts';
+export type { PageOptions } from './page.ts';
+export { plantPage, symptomsPage, usablePages } from './papers.ts';
 export { type TableOptions, table } from './table.ts';
 export { workSheet } from './work-sheet.ts';

@@ -11,14 +11,14 @@ import { calendarToken, isCalendarToken } from '../secret.ts';
 import { words } from '../words.ts';
 import { planQuery } from './plan.ts';
 
-const tags = ['print'];
-const query = planQuery.extend({ paper: z.enum(['a4', 'us-letter']).optional() });
-const yes = z.enum(['yes', 'no']).optional();
+export const tags = ['print'];
+export const query = planQuery.extend({ paper: z.enum(['a4', 'us-letter']).optional() });
+export const yes = z.enum(['yes', 'no']).optional();
 const refusals = {
   404: problemContent('No such garden or place'),
   422: problemContent('The question has wrong entries'),
 };
-const file = (type: string, description: string) => ({
+export const file = (type: string, description: string) => ({
   200: { description, content: { [type]: { schema: z.string().openapi({ format: 'binary' }) } } },
   ...refusals,
 });
@@ -102,7 +102,7 @@ const feed = createRoute({
   responses: file('text/calendar', 'The calendar (RFC 5545)'),
 });
 
-const sent = (body: string | Uint8Array, type: string, name: string): Response =>
+export const sent = (body: string | Uint8Array, type: string, name: string): Response =>
   new Response(typeof body === 'string' ? body : new Uint8Array(body), {
     headers: { 'content-type': type, 'cache-control': 'no-store', 'content-disposition': `inline; filename="${name}"` },
   });

@@ -59,12 +59,9 @@ export function symptomCandidates(
       symbol: 'p',
       title: `Chance that it is ${first.name}`,
       formula: 'weight × Π chance of each sign × factor of the pH × factor of the test, over the sum for all causes',
-      terms: Object.entries(answers).map(([question, answer]) => ({
-        symbol: question,
-        value: answer,
-        unit: '',
-        origin: 'entered' as const,
-      })),
+      terms: Object.entries(answers).flatMap(([question, answer]) =>
+        answer === undefined ? [] : [{ symbol: question, value: answer, unit: '', origin: 'entered' as const }],
+      ),
       value: first.probability,
       unit: '1',
       sources: [...first.sources, 'SORREL'],

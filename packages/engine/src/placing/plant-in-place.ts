@@ -64,14 +64,15 @@ export function plantInPlace(plant: AnyPlant, place: Place, plan: Recommendation
   const today = { ph: present.mean, word: fitWord(present.mean, limits) };
   const moves = plan.applications.length > 0;
   const planned = moves ? { ph: plan.target.aim, word: fitWord(plan.target.aim, limits) } : undefined;
+  const after = planned?.word ?? today.word;
   const verdict: PlaceVerdict =
-    today.word === 'inside optimum' && (planned === undefined || planned.word === 'inside optimum')
-      ? 'suits'
-      : planned?.word === 'inside optimum'
-        ? 'suits after the plan'
-        : stands(today.word) && (planned === undefined || stands(planned.word))
-          ? 'stands it'
-          : 'does not suit';
+    after === 'inside optimum'
+      ? today.word === 'inside optimum'
+        ? 'suits'
+        : 'suits after the plan'
+      : stands(after)
+        ? 'stands it'
+        : 'does not suit';
   const ends = { low: { value: range.low, dimension: 'ph' }, high: { value: range.high, dimension: 'ph' } } as const;
   if (verdict !== 'suits') {
     const ph = { value: today.ph, dimension: 'ph' } as const;

@@ -30,8 +30,14 @@ export interface PhLine {
 const NINETEEN_IN_TWENTY = 1.96;
 
 /** The shared pH line: every place a row on one axis, which is always at least 4 to 8 so that sheets compare. */
-export function phLine(pairs: readonly (readonly [Place, Recommendation])[], speaker: Speaker): PhLine {
-  const rows = pairs.map(([place, advice]) => phRow(place, advice, speaker));
+export const phLine = (pairs: readonly (readonly [Place, Recommendation])[], speaker: Speaker): PhLine =>
+  phLineOf(
+    pairs.map(([place, advice]) => phRow(place, advice, speaker)),
+    speaker,
+  );
+
+/** Rows of anything that has a pH and a range, on one axis. */
+export function phLineOf(rows: readonly PhRow[], speaker: Speaker): PhLine {
   const values = rows.flatMap((row) => [
     row.today?.from ?? 5,
     row.today?.to ?? 5,

@@ -67,7 +67,7 @@ const titles = new Map(
 );
 
 /** A publication by title and year; its address stands on the page of sources. */
-const short = (key: string): string => titles.get(key) ?? key;
+export const short = (key: string): string => titles.get(key) ?? key;
 
 const sourcesOf = (step: Step): string[] => [
   ...new Set([...step.sources, ...step.terms.flatMap((term) => term.source ?? [])]),

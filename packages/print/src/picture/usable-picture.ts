@@ -7,6 +7,8 @@ import { element, label, line, safe, through } from './svg.ts';
 export interface UsablePictureOptions extends Pick<PrintOptions, 'system' | 'catalogue' | 'language'> {
   /** Makes the ids of one picture its own when several stand on a page. */
   readonly id?: string;
+  /** Letters of a page it is set in; without them those of the screen. */
+  readonly letters?: string;
 }
 
 const WIDTH = 640;
@@ -17,8 +19,11 @@ const TOP = 92;
 const LANE = 30;
 const TALL = 20;
 
+/** Letters every screen has. */
+const SCREEN = 'system-ui,"Helvetica Neue",Arial,sans-serif';
 const STYLE =
-  'text{font:13px system-ui,"Helvetica Neue",Arial,sans-serif;fill:#000}.title{font-size:17px;font-weight:600}' +
+  `text{font-family:${SCREEN};font-size:13px;fill:#000}` +
+  '.title{font-size:17px;font-weight:600}' +
   '.small{font-size:11px}.band{fill:#ddd}.line{fill:none;stroke:#000;stroke-width:2}.floor{stroke:#888;stroke-width:.6}' +
   '.risk{fill:none;stroke:#000;stroke-width:2;stroke-dasharray:3 2}.grid{stroke:#ccc;stroke-width:.6}' +
   '.today{stroke:#000;stroke-width:1.6}.planned{stroke:#000;stroke-width:1.6;stroke-dasharray:6 4}';
@@ -43,7 +48,7 @@ export function usablePictureSvg(picture: UsablePicture, options: UsablePictureO
   const parts = [
     element('title', { id: `${id}-title` }, safe(title)),
     element('desc', { id: `${id}-desc` }, safe(told(picture, speaker))),
-    element('style', {}, STYLE),
+    element('style', {}, options.letters === undefined ? STYLE : STYLE.replace(SCREEN, `"${options.letters}"`)),
     element('rect', { width: WIDTH, height, fill: '#fff' }),
     label(16, 26, title, { class: 'title' }),
     label(16, 44, series, { class: 'small' }),

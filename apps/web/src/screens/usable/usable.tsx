@@ -71,7 +71,8 @@ function UsablePage({ planned }: { readonly planned: PlannedPlace }) {
 function Found({ planned, found }: { readonly planned: PlannedPlace; readonly found: PlaceNutrients }) {
   const { speaker } = useGarden();
   const { today, planned: then } = found;
-  const change = once(found.lines.flatMap(({ change }) => change).map(speaker.say));
+  // One entry a nutrient, so that what to do stands with what it is about.
+  const change = found.lines.flatMap(({ change }) => (change.length === 0 ? [] : [change.map(speaker.say).join(' ')]));
   return (
     <>
       <p>

@@ -37,6 +37,7 @@ why, and whether what the soil test lists is enough, locked, short or too much.
 
   --place NAME        only this place
   --svg FILE          draw it as a picture, for one place
+  --pdf FILE          print it, a page or more for each place
   --as-of DAY         as if today were DAY
   --store STORE       take the garden from a record, and --garden NAME which one
   --units metric|us   show metric or US units
@@ -59,6 +60,7 @@ look at next. Say what you know; begin with nothing and follow the questions.
   --crop NAME         which plant
   --ph PH             of the soil, or of the mix with --pot
   --pot               it grows in a potting mix
+  --pdf FILE          print what you saw, what it may be and what to look at
   --json              for machines
   --ascii             plain letters only
 `,

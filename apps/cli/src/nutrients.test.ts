@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { planReport, usableReport } from '@sorrel/engine/document';
@@ -99,6 +99,38 @@ describe('sorrel leaves', () => {
   });
   it('keeps to plain letters with --ascii', () => {
     expect(cli.run(['leaves', '--ascii']).stdout).toMatch(/^[\x20-\x7e\n]*$/);
+  });
+});
+
+describe('papers from the command line', () => {
+  // ISO 32000-2, 7.5.2: a PDF begins with its version.
+  const isPdf = (file: string) => expect(readFileSync(file).subarray(0, 5).toString()).toBe('%PDF-');
+  it('are written for what is usable, a sick plant, and a plant with and without a garden', () => {
+    const file = join(cli.folder, 'page.pdf');
+    const garden = demos.find((demo) => demo.includes('sour')) ?? '';
+    for (const args of [
+      ['usable', garden, '--place', 'Potato bed', '--pdf', file],
+      ['leaves', '--leaves', 'young', '--crop', 'blueberry', '--pdf', file],
+      ['plants', 'calibrachoa', '--pdf', file],
+      ['plants', 'cabbage', '--in', garden, '--pdf', file],
+    ]) {
+      rmSync(file, { force: true });
+      const run = cli.run(args);
+      expect([args, run.status, run.stderr]).toEqual([args, 0, expect.stringContaining(file)]);
+      isPdf(file);
+    }
+  });
+  it('64 when no plant or several are named', () => {
+    expect(cli.run(['plants', 'dogw', '--pdf', join(cli.folder, 'none.pdf')]).status).toBe(64);
+  });
+});
+
+describe('sorrel plants', () => {
+  it('knows plants that have a range for pots alone, and says what that is worth', () => {
+    const run = cli.run(['plants', 'million bells']);
+    expect(run.stdout).toContain('pots 5.4 to 6.2');
+    expect(run.stdout).toContain('Neither is a target for a bed');
+    expect(JSON.parse(cli.run(['plants', 'yarrow', '--json']).stdout)[0]).toMatchObject({ foundLow: 6, foundHigh: 8 });
   });
 });
 

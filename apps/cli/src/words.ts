@@ -111,6 +111,7 @@ export const words = {
   deep: (area: string, depth: string) => `${area}, ${depth} deep`,
   memoryMark: '*',
   memoryNote: '* from memory: nobody could retrieve the publication to check the figure.',
+  onePlant: (text: string) => `a page is of one plant; "${text}" is the name of none. Search without --pdf first.`,
   onlyPots: (range: string) => `pots ${range}`,
   onlyFound: (range: string) => `found ${range}`,
   upTo: (high: string) => `up to ${high}`,
@@ -312,6 +313,9 @@ Reads a garden document and reports what is wrong and how to mend it.
 
 Lists plants with the pH they want; with WORDS only those that match.
 
+  --pdf FILE          print the page of the one plant that WORDS name
+  --in GARDEN         with the places of this garden, and whether they suit it
+  --units metric|us   units of the printed page
   --json              for machines
 `,
   materials: `sorrel materials [WORDS] [options]

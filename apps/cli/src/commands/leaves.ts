@@ -15,6 +15,7 @@ import { exit, Stop } from '../exit.ts';
 import { canUnicode, hanging, paragraph } from '../layout.ts';
 import { nutrientWords } from '../nutrients-words.ts';
 import { read } from '../options.ts';
+import { paperOptions, writePaper } from '../paper.ts';
 import { type Speaker, speakerFor, toAscii } from '../speak.ts';
 import { words } from '../words.ts';
 
@@ -30,6 +31,7 @@ const options = {
   crop: text,
   ph: text,
   pot: { type: 'boolean' },
+  pdf: text,
   json: { type: 'boolean' },
   ascii: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
@@ -41,13 +43,17 @@ const SHOWN = 6;
 const LITTLE = 0.1;
 
 /** `sorrel leaves`: what may lie behind what one sees, and what to look at next. */
-export function run(args: readonly string[]): number {
+export async function run(args: readonly string[]): Promise<number> {
   const { values, positionals } = read(args, options, 'leaves');
   if (positionals[0] !== undefined) throw new Stop(exit.usage, words.usage('leaves', words.strayWord(positionals[0])));
   const answers = answersOf(values);
   const evidence = evidenceOf(values);
   const candidates = symptomCandidates(answers, evidence);
   const looks = nextLooks(answers, evidence);
+  if (values.pdf !== undefined) {
+    const { symptomsPage } = await import('@sorrel/print');
+    writePaper(values.pdf, symptomsPage({ answers, evidence }, paperOptions({ system: 'metric' })));
+  }
   if (values.json) {
     process.stdout.write(`${JSON.stringify({ candidates, next: looks }, null, 2)}\n`);
     return exit.fine;

@@ -5,18 +5,24 @@ import {
   nearestHalfKnownPlants,
 } from '@sorrel/almanac/half-known-plants';
 import { findPlant, nearestPlants, type PlantRow, plants } from '@sorrel/almanac/plants';
-import { exit } from '../exit.ts';
-import { read, showing } from '../options.ts';
+import { exit, Stop } from '../exit.ts';
+import { gardenFor } from '../garden-input.ts';
+import { read, showing, todayOf, unitsOf } from '../options.ts';
+import { paperOptions, writePaper } from '../paper.ts';
 import { tableText } from '../table-text.ts';
 import { words } from '../words.ts';
 
 type AnyRow = PlantRow | HalfKnownPlantRow;
 
+const text = { type: 'string' } as const;
+const options = { ...showing, pdf: text, in: text } as const;
+
 /** `sorrel plants [WORDS]`: the plants and the pH they want. */
-export function run(args: readonly string[]): number {
-  const { values, positionals } = read(args, showing, 'plants');
+export async function run(args: readonly string[]): Promise<number> {
+  const { values, positionals } = read(args, options, 'plants');
   const wanted = positionals.join(' ').trim();
   const found = matching(wanted);
+  if (values.pdf !== undefined) await print(values.pdf, wanted, values);
   if (values.json) {
     process.stdout.write(`${JSON.stringify(found, null, 2)}\n`);
     return found.length === 0 ? exit.nothing : exit.fine;
@@ -69,3 +75,29 @@ const ends = (low: number, high: number): string => `${low.toFixed(1)} to ${high
 
 const sourcesOf = (row: AnyRow): string =>
   row.sources.length > 2 ? `${row.sources.slice(0, 2).join(', ')} +${row.sources.length - 2}` : row.sources.join(', ');
+
+/** Prints the page of the one plant named, with the places of a garden when one is given. */
+async function print(
+  file: string,
+  wanted: string,
+  values: { readonly in?: string; readonly units?: string },
+): Promise<void> {
+  const plant = findPlant(wanted) ?? findHalfKnownPlant(wanted);
+  if (plant === undefined) throw new Stop(exit.usage, words.usage('plants', words.onePlant(wanted)));
+  const { plantPage } = await import('@sorrel/print');
+  const { planGarden } = await import('@sorrel/engine/plan');
+  const { garden, system } =
+    values.in === undefined
+      ? { garden: await nowhere(), system: unitsOf(values.units, 'plants') ?? 'metric' }
+      : await gardenFor({ units: values.units }, [values.in], 'plants').then(({ read: found, speaker }) => ({
+          garden: found.garden,
+          system: speaker.system,
+        }));
+  writePaper(file, plantPage(plant, garden, planGarden(garden, { forecast: true }), paperOptions({ system })));
+}
+
+/** A garden without places. */
+async function nowhere() {
+  const { readGarden } = await import('@sorrel/engine/document');
+  return readGarden({ garden: words.oneTable, places: [] }, { today: todayOf(undefined, 'plants') }).garden;
+}

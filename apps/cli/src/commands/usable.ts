@@ -1,17 +1,16 @@
-import { writeFileSync } from 'node:fs';
 import { placeNutrients, usablePicture } from '@sorrel/engine/nutrients';
 import { planGarden } from '@sorrel/engine/plan';
 import { answer } from '../answer.ts';
 import { exit, Stop } from '../exit.ts';
 import { gardenFor, gardenOptions } from '../garden-input.ts';
-import { nameOf, reasonOf } from '../input.ts';
 import { hanging } from '../layout.ts';
 import { nutrientWords } from '../nutrients-words.ts';
 import { read } from '../options.ts';
+import { paperOptions, writePaper } from '../paper.ts';
 import { usableText } from '../usable-text.ts';
 import { words } from '../words.ts';
 
-const options = { ...gardenOptions, svg: { type: 'string' } } as const;
+const options = { ...gardenOptions, svg: { type: 'string' }, pdf: { type: 'string' } } as const;
 
 /** `sorrel usable GARDEN`: what the pH of each place does to its nutrients. */
 export async function run(args: readonly string[]): Promise<number> {
@@ -35,16 +34,17 @@ export async function run(args: readonly string[]): Promise<number> {
     drawn = usablePicture(place.medium, { today, ...(planned === undefined ? {} : { planned }) });
     return { answered: true, json: { nutrients }, text: usableText(nutrients, speaker) };
   });
+  if (values.pdf !== undefined) {
+    const { usablePages } = await import('@sorrel/print');
+    const list = places.flatMap((place, index) => {
+      const recommendation = plans[index];
+      return recommendation === undefined ? [] : [{ place, recommendation }];
+    });
+    writePaper(values.pdf, usablePages(list, paperOptions(speaker)));
+  }
   if (values.svg === undefined || drawn === undefined) return code;
   const { usablePictureSvg } = await import('@sorrel/print/picture');
-  try {
-    writeFileSync(
-      values.svg,
-      `<?xml version="1.0" encoding="UTF-8"?>\n${usablePictureSvg(drawn, { system: speaker.system })}\n`,
-    );
-  } catch (error) {
-    throw new Stop(exit.nothing, words.cannotWrite(nameOf(values.svg), reasonOf(error)));
-  }
-  process.stderr.write(`${nutrientWords.drawn(values.svg)}\n`);
+  const svg = usablePictureSvg(drawn, { system: speaker.system });
+  writePaper(values.svg, `<?xml version="1.0" encoding="UTF-8"?>\n${svg}\n`);
   return code;
 }

@@ -1,5 +1,5 @@
 import type { Message } from '@sorrel/engine/derivation';
-import { type Dimension, print, printRange, say, type UnitSystem, weight } from '@sorrel/engine/units';
+import { type Dimension, print, printPh, printRange, say, type UnitSystem, weight } from '@sorrel/engine/units';
 import { day } from '../words/label.ts';
 
 /** Says figures and the engine's sentences in one person's units. */
@@ -24,7 +24,7 @@ export const speakerFor = (units: UnitSystem, currency = ''): Speaker => ({
   rough: (value, dimension) => print(value, dimension, units, { digits: 2 }),
   weight: (mass) => weight(mass, units, 'down'),
   range: (low, high, dimension) => printRange(low, high, dimension, units),
-  ph: (value) => value.toFixed(1),
+  ph: printPh,
   money: (value) => print(value, 'money', units, { currency }),
 });
 

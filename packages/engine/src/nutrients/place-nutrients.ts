@@ -69,6 +69,10 @@ export function placeNutrients(place: Place, today: Ph, planned?: Ph): PlaceNutr
   };
 }
 
+/** Whether a message of a place tells how far the lines can be trusted, and not what to heed there. */
+export const isOfLines = ({ code }: Message): boolean =>
+  code === 'nutrients.chart-critique' || code.startsWith('nutrients.series-');
+
 /** Why a nutrient follows the pH as it does, in a sentence. */
 export const mechanism = (nutrient: string): Message => {
   const row = nutrientMechanisms.find((one) => one.nutrient === nutrient);

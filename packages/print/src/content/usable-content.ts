@@ -1,5 +1,5 @@
 import type { MessageCode } from '@sorrel/almanac/words';
-import { nutrientName, type PlaceNutrients, placeNutrients, usablePicture } from '@sorrel/engine/nutrients';
+import { isOfLines, nutrientName, type PlaceNutrients, placeNutrients, usablePicture } from '@sorrel/engine/nutrients';
 import type { Place, Recommendation } from '@sorrel/engine/plan';
 import { printPh } from '@sorrel/engine/units';
 import type { Sheet } from '../page.ts';
@@ -33,6 +33,10 @@ export function usableContent(place: Place, advice: Recommendation, speaker: Spe
       ? word('print.usable-today', { ph: printPh(today) })
       : word('print.usable-today-planned', { ph: printPh(today), planned: printPh(planned) });
   const change = lines.flatMap((line) => (line.change.length === 0 ? [] : [once(speaker, line.change).join(' ')]));
+  const heed = once(
+    speaker,
+    found.messages.filter((message) => !isOfLines(message)),
+  );
   const picture = usablePicture(place.medium, { today, ...(planned === undefined ? {} : { planned }) });
   return {
     ...head,
@@ -53,6 +57,7 @@ export function usableContent(place: Place, advice: Recommendation, speaker: Spe
               ]),
             },
           },
+      ...(heed.length === 0 ? [] : [{ title: word('print.usable-heed'), items: heed }]),
     ],
     drawing: {
       svg: usablePictureSvg(picture, { system: speaker.system, letters: 'Atkinson Hyperlegible Next' }),
@@ -89,7 +94,7 @@ export function usableContent(place: Place, advice: Recommendation, speaker: Spe
       },
       {
         title: word('print.usable-doubt'),
-        items: once(speaker, [...found.messages, { code: 'nutrients.chart-origin' }]),
+        items: once(speaker, [...found.messages.filter(isOfLines), { code: 'nutrients.chart-origin' }]),
       },
     ],
     sources: [

@@ -124,7 +124,9 @@ function Add({
     );
   return (
     <div className="no-print">
-      <Button onClick={() => void add()}>{label('web.plant-add', { place: place.name })}</Button>
+      <Button look={fit.verdict === 'does not suit' ? 'quiet' : 'plain'} onClick={() => void add()}>
+        {label('web.plant-add', { place: place.name })}
+      </Button>
     </div>
   );
 }

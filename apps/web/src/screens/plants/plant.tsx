@@ -88,7 +88,8 @@ function Wants({ plant }: { readonly plant: AnyPlant }) {
     ...(pots === undefined ? [] : [{ name: label('web.plant-row-pots'), best: pots, stands: undefined }]),
     ...(half && hasStands ? [{ name: label('web.plant-row-found'), best: undefined, stands }] : []),
   ];
-  const ph = (value: number) => speaker.ph(value);
+  const { ph } = speaker;
+  const notes = half ? [] : plantNotes(plant);
   return (
     <>
       <div className={styles.picture}>
@@ -139,9 +140,9 @@ function Wants({ plant }: { readonly plant: AnyPlant }) {
               : label('web.plant-stands', { low: ph(stands.low), high: ph(stands.high) })}
         </p>
       )}
-      {half ? null : (
+      {notes.length === 0 ? null : (
         <ul className={page.bullets}>
-          {plantNotes(plant).map((note) => (
+          {notes.map((note) => (
             <li key={note.code}>{speaker.say(note)}</li>
           ))}
         </ul>

@@ -17,18 +17,8 @@ export function Causes({
   readonly shown?: number;
 }) {
   const rest = candidates.slice(shown).reduce((sum, { probability }) => sum + probability, 0);
-  const first = candidates[0];
-  const { speaker } = useGarden();
   return (
     <>
-      <p role="status" className="hidden-text">
-        {first === undefined
-          ? ''
-          : speaker.say({
-              code: 'nutrients.symptom-candidate',
-              parameters: { name: first.name, chance: { value: first.probability, dimension: 'share' } },
-            })}
-      </p>
       <ol className={styles.causes}>
         {candidates.slice(0, shown).map((each) => (
           <li key={each.cause}>
@@ -47,5 +37,23 @@ export function Causes({
       </ol>
       <p className={page.small}>{label('web.symptoms-causes-rest', { chance: chance(rest) })}</p>
     </>
+  );
+}
+
+/** The likeliest so far in one line: seen above the question on a phone, and told to a screen reader as it changes. */
+export function Likeliest({ candidates }: { readonly candidates: readonly Candidate[] }) {
+  const { speaker } = useGarden();
+  const first = candidates[0];
+  return (
+    <p role="status" className={styles.likeliest}>
+      {first === undefined
+        ? ''
+        : label('web.symptoms-so-far', {
+            cause: speaker.say({
+              code: 'nutrients.symptom-candidate',
+              parameters: { name: first.name, chance: { value: first.probability, dimension: 'share' } },
+            }),
+          })}
+    </p>
   );
 }

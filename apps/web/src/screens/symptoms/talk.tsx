@@ -6,7 +6,7 @@ import { Button, ButtonLink } from '../../kit/button.tsx';
 import { Icon } from '../../kit/icon.tsx';
 import page from '../../kit/page.module.css';
 import { label } from '../../words/label.ts';
-import { Causes } from './causes.tsx';
+import { Causes, Likeliest } from './causes.tsx';
 import { answerSaid, answersOf, questionSaid, type Step, testSaid, turnOf } from './conversation.ts';
 import { evidenceOf } from './evidence.ts';
 import { Keep } from './keep.tsx';
@@ -31,6 +31,8 @@ export function Talk({ planned, plant }: Props) {
   const turn = useMemo(() => turnOf(steps, evidence), [steps, evidence]);
   const heading = useRef<HTMLHeadingElement>(null);
   const ask = stopped ? undefined : turn.ask;
+  /** What could still be looked at, now that the questions have ended. */
+  const look = turn.ask ?? turn.again;
 
   // A new question takes the focus, so that a keyboard or a screen reader goes on from there; the first is left to be read.
   const first = useRef(true);
@@ -58,33 +60,36 @@ export function Talk({ planned, plant }: Props) {
     <>
       <div className={styles.talk}>
         <section aria-labelledby="ask" className={styles.ask}>
+          <Likeliest candidates={candidates} />
           {ask === undefined ? (
             <>
               <h2 id="ask" ref={heading} tabIndex={-1}>
                 {label('web.symptoms-done')}
               </h2>
-              {turn.test === undefined ? (
-                <p>{speaker.say({ code: 'nutrients.symptom-enough' })}</p>
-              ) : (
-                <p className={styles.next}>{speaker.say(testSaid(turn.test))}</p>
-              )}
-              {turn.again === undefined ? null : (
-                <p>{label('web.symptoms-next-question', { question: speaker.say(questionSaid(turn.again)) })}</p>
-              )}
+              <p className={styles.next}>
+                {turn.test !== undefined
+                  ? speaker.say(testSaid(turn.test))
+                  : look === undefined
+                    ? speaker.say({ code: 'nutrients.symptom-enough' })
+                    : speaker.say({
+                        code: 'nutrients.symptom-look',
+                        parameters: { question: speaker.say(questionSaid(look)) },
+                      })}
+              </p>
               <div className={page.actions}>
                 {turn.test === undefined ? null : (
                   <ButtonLink href={turn.test.kind === 'ph' ? `/home-reading/${planned.id}` : `/test/${planned.id}`}>
                     {label(turn.test.kind === 'ph' ? 'web.reading-title' : 'web.nav-test')}
                   </ButtonLink>
                 )}
-                {turn.again === undefined ? null : (
+                {look === undefined ? null : (
                   <Button
                     onClick={() => {
                       setStopped(false);
-                      setSteps((was) => was.filter(({ question }) => question !== turn.again));
+                      setSteps((was) => was.filter(({ question }) => question !== look));
                     }}
                   >
-                    {label('web.symptoms-change', { question: speaker.say(questionSaid(turn.again)) })}
+                    {label('web.symptoms-look-again', { question: speaker.say(questionSaid(look)) })}
                   </Button>
                 )}
               </div>
@@ -99,7 +104,7 @@ export function Talk({ planned, plant }: Props) {
                 {QUESTIONS[ask].map((answer) => (
                   <li key={answer}>
                     <button type="button" className={styles.answer} onClick={() => say(ask, answer)}>
-                      {speaker.say(answerSaid(ask, answer))}
+                      <span>{speaker.say(answerSaid(ask, answer))}</span>
                     </button>
                   </li>
                 ))}

@@ -1,4 +1,5 @@
-import { nutrientName, type PlaceNutrients } from '@sorrel/engine/nutrients';
+import type { Message } from '@sorrel/engine/derivation';
+import { isOfLines, nutrientName, type PlaceNutrients } from '@sorrel/engine/nutrients';
 import { useMemo } from 'react';
 import { Link, useParams } from 'wouter';
 import { useGarden } from '../../app/garden-context.tsx';
@@ -71,6 +72,7 @@ function UsablePage({ planned }: { readonly planned: PlannedPlace }) {
 function Found({ planned, found }: { readonly planned: PlannedPlace; readonly found: PlaceNutrients }) {
   const { speaker } = useGarden();
   const { today, planned: then } = found;
+  const heed = found.messages.filter((message) => !isOfLines(message));
   // One entry a nutrient, so that what to do stands with what it is about.
   const change = found.lines.flatMap(({ change }) => (change.length === 0 ? [] : [change.map(speaker.say).join(' ')]));
   return (
@@ -82,6 +84,11 @@ function Found({ planned, found }: { readonly planned: PlannedPlace; readonly fo
       <Section id="test" title="web.usable-test">
         <Verdicts planned={planned} found={found} />
       </Section>
+      {heed.length === 0 ? null : (
+        <Section id="heed" title="web.usable-heed">
+          <Bullets messages={heed} />
+        </Section>
+      )}
       {change.length === 0 ? null : (
         <Section id="change" title="web.usable-change">
           <ul className={page.bullets}>
@@ -95,15 +102,21 @@ function Found({ planned, found }: { readonly planned: PlannedPlace; readonly fo
         <UsableLines found={found} medium={planned.place?.medium ?? 'mineral'} />
         <Disclosure title={label('web.usable-table')}>{() => <Lines found={found} />}</Disclosure>
       </Section>
-      <Section id="heed" title="web.usable-doubt">
-        <ul className={page.bullets}>
-          {once(found.messages.map(speaker.say)).map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-          <li>{speaker.say({ code: 'nutrients.chart-origin' })}</li>
-        </ul>
+      <Section id="trust" title="web.usable-doubt">
+        <Bullets messages={[...found.messages.filter(isOfLines), { code: 'nutrients.chart-origin' }]} />
       </Section>
     </>
+  );
+}
+
+function Bullets({ messages }: { readonly messages: readonly Message[] }) {
+  const { speaker } = useGarden();
+  return (
+    <ul className={page.bullets}>
+      {[...new Set(messages.map(speaker.say))].map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
   );
 }
 
@@ -149,5 +162,3 @@ function Word({ word, basis }: { readonly word: string; readonly basis: string }
     </>
   );
 }
-
-const once = (texts: readonly string[]): readonly string[] => [...new Set(texts)];

@@ -102,6 +102,7 @@ export const print = {
   'print.usable-verdict-too-much': 'TOO MUCH',
   'print.usable-verdict-cannot-tell': 'cannot tell',
   'print.usable-change': 'What moving the pH would do',
+  'print.usable-heed': 'Heed',
   'print.usable-lines': 'The lines in words',
   'print.usable-now': 'Today',
   'print.usable-then': 'Planned',

@@ -20,7 +20,6 @@ export const plants = {
   'web.plants-range-pots': 'in pots pH {low} to {high}',
   'web.plants-range-found': 'found at pH {low} to {high}',
   'web.plants-range-up-to': 'stands up to pH {high}',
-  'web.plants-weeds': 'What weeds tell',
 
   'web.plant': 'Plant',
   'web.plant-family': '{group}, family {family}',

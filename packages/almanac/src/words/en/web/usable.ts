@@ -34,7 +34,6 @@ export const usable = {
   'web.usable-change': 'What moving the pH would do',
   'web.usable-heed': 'Heed',
   'web.usable-doubt': 'How far to trust this',
-  'web.usable-judged': 'our judgement',
   'web.usable-pdf': 'This page as PDF',
   'web.usable-summary-locked': 'Locked by the pH: {names}.',
   'web.usable-summary-short': 'Truly short: {names}.',
@@ -43,5 +42,4 @@ export const usable = {
   'web.usable-summary-poor': 'At this pH poorly usable: {names}.',
   'web.usable-summary-none': 'At this pH no nutrient is poorly usable.',
   'web.sources': 'Where this comes from',
-  'web.source-of': 'Publication {key}',
 } as const;

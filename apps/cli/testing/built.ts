@@ -1,7 +1,8 @@
 import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { buildCli } from '../build.mjs';
 
 export interface Built {
@@ -15,6 +16,8 @@ export interface Built {
 export async function built(): Promise<Built> {
   const folder = mkdtempSync(join(tmpdir(), 'sorrel-cli-'));
   await buildCli(join(folder, 'dist'));
+  // Where it is installed its packages stand beside it: the typesetter and its letters are not bundled.
+  symlinkSync(fileURLToPath(new URL('../../../node_modules', import.meta.url)), join(folder, 'node_modules'), 'dir');
   // The same command says the same: it is run once.
   const said = new Map<string, SpawnSyncReturns<string>>();
   return {

@@ -1,7 +1,7 @@
 export { type CalendarOptions, calendar } from './calendar.ts';
 export type { HandoutExtras } from './content/handout-content.ts';
+export type { AnyPlant } from './content/plant-content.ts';
 export type { Seen } from './content/symptoms-content.ts';
-export { nutrientsOf } from './content/usable-content.ts';
 export { type Handout, type HandoutOptions, handout, handouts } from './handouts.ts';
 export { type LabelOptions, labels } from './labels.ts';
 export { type Paper, type PrintOptions, paperOf } from './options.ts';

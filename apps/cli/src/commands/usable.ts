@@ -1,4 +1,4 @@
-import { placeNutrients, usablePicture } from '@sorrel/engine/nutrients';
+import { plannedNutrients, usablePicture } from '@sorrel/engine/nutrients';
 import { planGarden } from '@sorrel/engine/plan';
 import { answer } from '../answer.ts';
 import { exit, Stop } from '../exit.ts';
@@ -25,11 +25,8 @@ export async function run(args: readonly string[]): Promise<number> {
   const frame = { json: values.json, title: nutrientWords.usableTitle, foot: nutrientWords.judged };
   const code = await answer(found, speaker, frame, (place, index) => {
     const plan = plans[index];
-    const present = plan?.present;
-    if (plan === undefined || present === undefined)
-      return { answered: false, json: {}, text: hanging('', nutrientWords.noPh, 2) };
-    const moves = plan.applications.length > 0;
-    const nutrients = placeNutrients(place, present.mean, moves ? plan.target.aim : undefined);
+    const nutrients = plan === undefined ? undefined : plannedNutrients(place, plan);
+    if (nutrients === undefined) return { answered: false, json: {}, text: hanging('', nutrientWords.noPh, 2) };
     const { today, planned } = nutrients;
     drawn = usablePicture(place.medium, { today, ...(planned === undefined ? {} : { planned }) });
     return { answered: true, json: { nutrients }, text: usableText(nutrients, speaker) };

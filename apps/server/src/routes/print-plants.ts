@@ -1,6 +1,6 @@
 import { createRoute, z } from '@hono/zod-openapi';
 import { findAnyPlant } from '@sorrel/almanac/half-known-plants';
-import { QUESTIONS } from '@sorrel/engine/nutrients';
+import { plannedNutrients, QUESTIONS } from '@sorrel/engine/nutrients';
 import type { PageOptions } from '@sorrel/print';
 import { type Api, serve } from '../http/api.ts';
 import { Refusal } from '../http/problem-details.ts';
@@ -8,7 +8,7 @@ import type { Planner } from '../planned.ts';
 import { type Room, todayOf } from '../room.ts';
 import { gardenParam, id } from '../schemas/shared.ts';
 import { words } from '../words.ts';
-import { file, printer, query, sent, tags, yes } from './print.ts';
+import { file, query, sent, tags, yes } from './print.ts';
 
 const usable = createRoute({
   method: 'get',
@@ -86,8 +86,8 @@ export function addPrintPlants(api: Api, room: Room, planner: Planner): void {
       return [{ place, recommendation }];
     });
     if (only !== undefined && list.length === 0) throw new Refusal('not-found', words.noPlace(only));
-    const { usablePages } = await printer();
-    return sent(usablePages(list, optionsOf(units, look)), 'application/pdf', 'usable.pdf');
+    const work = { list, options: optionsOf(units, look) };
+    return sent(await room.workshop.run('usable', work), 'application/pdf', 'usable.pdf');
   });
 
   serve(api, plant, async (c) => {
@@ -95,8 +95,8 @@ export function addPrintPlants(api: Api, room: Room, planner: Planner): void {
     const row = findAnyPlant(name);
     if (row === undefined) throw new Refusal('not-found', words.noPlant(name));
     const { read, plan, units } = await planner.plan(c.req.valid('param').garden, { asOf, units: wanted });
-    const { plantPage } = await printer();
-    return sent(plantPage(row, read.garden, plan, optionsOf(units, look)), 'application/pdf', 'plant.pdf');
+    const work = { plant: row, garden: read.garden, plan, options: optionsOf(units, look) };
+    return sent(await room.workshop.run('plant', work), 'application/pdf', 'plant.pdf');
   });
 
   serve(api, symptoms, async (c) => {
@@ -116,8 +116,7 @@ export function addPrintPlants(api: Api, room: Room, planner: Planner): void {
     const index = read.garden.places.findIndex((each) => each.id === where);
     const [place, advice] = [read.garden.places[index], plan.recommendations[index]];
     if (place === undefined || advice === undefined) throw new Refusal('not-found', words.noPlace(where));
-    const { nutrientsOf, symptomsPage } = await printer();
-    const found = nutrientsOf(place, advice);
+    const found = plannedNutrients(place, advice);
     const page = {
       answers,
       evidence: {
@@ -131,6 +130,7 @@ export function addPrintPlants(api: Api, room: Room, planner: Planner): void {
       ...(weeds === undefined ? {} : { weeds: weeds.split(',') }),
       ...(note === undefined ? {} : { note }),
     };
-    return sent(symptomsPage(page, optionsOf(units, { paper, largePrint })), 'application/pdf', 'symptoms.pdf');
+    const work = { seen: page, options: optionsOf(units, { paper, largePrint }) };
+    return sent(await room.workshop.run('symptoms', work), 'application/pdf', 'symptoms.pdf');
   });
 }

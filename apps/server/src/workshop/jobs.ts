@@ -1,6 +1,6 @@
 import type { ReadGarden } from '@sorrel/engine/document';
 import { type Garden, type GardenPlan, type Place, planGarden } from '@sorrel/engine/plan';
-import type { Handout, HandoutOptions, PrintOptions } from '@sorrel/print';
+import type { AnyPlant, Handout, HandoutOptions, PageOptions, PrintOptions, Seen } from '@sorrel/print';
 
 /** A garden as it was read, and its plan. They belong together: a product of one is the very same in the other. */
 export interface Made {
@@ -34,6 +34,18 @@ export const jobs = {
     readonly list: readonly Handout[];
     readonly options: HandoutOptions;
   }): Promise<Uint8Array> => (await printer()).handouts(work.list, work.options),
+  usable: async (work: {
+    readonly list: readonly Pick<Handout, 'place' | 'recommendation'>[];
+    readonly options: PageOptions;
+  }): Promise<Uint8Array> => (await printer()).usablePages(work.list, work.options),
+  plant: async (work: {
+    readonly plant: AnyPlant;
+    readonly garden: Garden;
+    readonly plan: GardenPlan;
+    readonly options: PageOptions;
+  }): Promise<Uint8Array> => (await printer()).plantPage(work.plant, work.garden, work.plan, work.options),
+  symptoms: async (work: { readonly seen: Seen; readonly options: PageOptions }): Promise<Uint8Array> =>
+    (await printer()).symptomsPage(work.seen, work.options),
   labels: async ({ places, options, base }: LabelWork): Promise<Uint8Array> =>
     (await printer()).labels(places, { ...options, url: ({ id }) => `${base}/place/${id}`, shortId }),
 };

@@ -2,6 +2,7 @@ import { criticalPhs } from '@sorrel/almanac/critical-ph';
 import { nutrientMechanisms } from '@sorrel/almanac/nutrient-mechanisms';
 import type { Message } from '../derivation/message.ts';
 import type { Place } from '../plan/place.ts';
+import type { Recommendation } from '../plan/recommendation.ts';
 import type { Ph } from '../units/si.ts';
 import { type DangerLevel, dangerAt, type Series, seriesFor, type Usability, usability } from './availability.ts';
 import { usableSentences } from './compare-usable.ts';
@@ -68,6 +69,19 @@ export function placeNutrients(place: Place, today: Ph, planned?: Ph): PlaceNutr
     messages: placeMessages(place, today),
   };
 }
+
+/**
+ * What the plan of a place makes of its nutrients: at the pH of today and, when something is to be spread, at its aim.
+ *
+ * @returns undefined where no pH is known
+ */
+export const plannedNutrients = (
+  place: Place,
+  { present, applications, target }: Pick<Recommendation, 'present' | 'applications' | 'target'>,
+): PlaceNutrients | undefined =>
+  present === undefined
+    ? undefined
+    : placeNutrients(place, present.mean, applications.length > 0 ? target.aim : undefined);
 
 /** Whether a message of a place tells how far the lines can be trusted, and not what to heed there. */
 export const isOfLines = ({ code }: Message): boolean =>

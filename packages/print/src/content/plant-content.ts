@@ -17,7 +17,8 @@ import type { Sheet } from '../page.ts';
 import { once, type Speaker } from '../speaker.ts';
 import { type PhRow, phLineOf } from './ph-line.ts';
 
-type AnyPlant = PlantRow | HalfKnownPlantRow;
+/** A plant of the almanac, with a best range in the ground or without. */
+export type AnyPlant = PlantRow | HalfKnownPlantRow;
 
 /** The words and figures of a plant's page: its range on the line of the garden's places, and who says so. */
 export function plantContent(plant: AnyPlant, garden: Garden, plan: GardenPlan, speaker: Speaker): Sheet {

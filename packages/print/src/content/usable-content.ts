@@ -1,5 +1,5 @@
 import type { MessageCode } from '@sorrel/almanac/words';
-import { isOfLines, nutrientName, type PlaceNutrients, placeNutrients, usablePicture } from '@sorrel/engine/nutrients';
+import { isOfLines, nutrientName, plannedNutrients, usablePicture } from '@sorrel/engine/nutrients';
 import type { Place, Recommendation } from '@sorrel/engine/plan';
 import { printPh } from '@sorrel/engine/units';
 import type { Sheet } from '../page.ts';
@@ -7,16 +7,10 @@ import { usablePictureSvg } from '../picture/usable-picture.ts';
 import { once, type Speaker } from '../speaker.ts';
 import { extent } from './place-words.ts';
 
-/** What the plan of a place makes of its nutrients; undefined where no pH is known. */
-export const nutrientsOf = (place: Place, advice: Recommendation): PlaceNutrients | undefined =>
-  advice.present === undefined
-    ? undefined
-    : placeNutrients(place, advice.present.mean, advice.applications.length > 0 ? advice.target.aim : undefined);
-
 /** The words and figures of a page that says what the plants of a place can use. */
 export function usableContent(place: Place, advice: Recommendation, speaker: Speaker): Sheet {
   const { word } = speaker;
-  const found = nutrientsOf(place, advice);
+  const found = plannedNutrients(place, advice);
   const head = { title: word('print.usable-title', { place: place.name }), under: extent(place, speaker) };
   if (found === undefined)
     return {

@@ -40,7 +40,7 @@ export function nextLooks(answers: Answers, evidence: SymptomEvidence = {}): rea
   }
   if (evidence.ph === undefined) {
     const medium = evidence.medium ?? 'mineral';
-    const tables = shares(PH_SEEN.map((ph) => causes.map((cause) => phFactor(cause, ph, medium))));
+    const tables = shares(PH_SEEN.map((ph) => causes.map((cause) => phFactor(cause, ph, medium, evidence.crop))));
     looks.push({ kind: 'ph', bits: gain(before, doubt, tables) });
   }
   const tested = new Set(evidence.verdicts?.map(({ nutrient }) => nutrient));

@@ -1,4 +1,5 @@
 import { findAnyPlant } from '@sorrel/almanac/half-known-plants';
+import { findPlant } from '@sorrel/almanac/plants';
 import { type SymptomCauseRow, symptomCauses } from '@sorrel/almanac/symptom-causes';
 import { symptomSigns } from '@sorrel/almanac/symptom-signs';
 import type { Medium } from '../soil/soil.ts';
@@ -46,19 +47,25 @@ const STEP = 0.25;
 /**
  * How many times a pH makes a cause likelier: its strength well past its limit, one over that on the other side.
  *
- * @source limits: symptom-causes; strength and width: SORREL (judgement)
+ * @param crop an acid-loving plant runs short of iron as soon as the soil is limier than it likes, long before 7
+ * @source limits: symptom-causes; acid-loving plants: cornell-berry-fe, and their own range; strength and width: SORREL (judgement)
  */
-export function phFactor(cause: SymptomCauseRow, ph: Ph, medium: Medium): number {
+export function phFactor(cause: SymptomCauseRow, ph: Ph, medium: Medium, crop?: string): number {
   const pot = medium === 'soilless';
   // A limit seen in soil tells nothing of a mix unless the table has one for pots.
   const below = pot ? cause.potBelow : cause.below;
-  const above = pot ? cause.potAbove : cause.above;
+  const above = pot ? cause.potAbove : cause.key === 'Fe' ? ironLimit(cause.above, crop) : cause.above;
   if (below === undefined && above === undefined) return 1;
   const past = Math.max(
     below === undefined ? 0 : 1 / (1 + Math.exp((ph - below) / STEP)),
     above === undefined ? 0 : 1 / (1 + Math.exp((above - ph) / STEP)),
   );
   return cause.phStrength ** (2 * past - 1);
+}
+
+function ironLimit(general: Ph | undefined, crop: string | undefined): Ph | undefined {
+  const row = crop === undefined ? undefined : findPlant(crop);
+  return row?.reaction === 'acid-loving' && general !== undefined ? Math.min(general, row.high) : general;
 }
 
 /** How many times a verdict on the cause's own nutrient makes it likelier; own rule, a test is one sample of one day. */

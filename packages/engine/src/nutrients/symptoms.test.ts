@@ -65,6 +65,15 @@ describe('the symptom key', () => {
     expect(chance('Fe', pale, tested('enough and usable'))).toBeLessThan(chance('Fe', pale));
   });
 
+  // cornell-berry-fe: above 5.2 blueberries cannot use iron; other plants stand far more.
+  it('thinks of iron sooner in an acid-loving plant', () => {
+    const pale: Answers = { pattern: 'between-veins' };
+    expect(chance('Fe', pale, { ph: 6, crop: 'blueberry' })).toBeGreaterThan(
+      chance('Fe', pale, { ph: 6, crop: 'bean' }),
+    );
+    expect(chance('Fe', pale, { ph: 4.6, crop: 'blueberry' })).toBeLessThan(0.2);
+  });
+
   it('gives chances that add up to one, none of them nothing, whatever is known', () => {
     fc.assert(
       fc.property(anyAnswers, anyEvidence, (answers, evidence) => {

@@ -82,7 +82,7 @@ export function posterior(answers: Answers, evidence: SymptomEvidence): readonly
   }
   const raw = causes.map((cause) => {
     let weight = cause.weight * placeFactor(cause, medium, crop);
-    if (ph !== undefined) weight *= phFactor(cause, ph, medium ?? 'mineral');
+    if (ph !== undefined) weight *= phFactor(cause, ph, medium ?? 'mineral', crop);
     for (const verdict of verdicts ?? [])
       if (cause.nutrient === plain(verdict.nutrient)) weight *= testFactor(cause, verdict.verdict);
     for (const question of QUESTION_LIST) {

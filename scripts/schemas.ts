@@ -9,12 +9,14 @@ import {
   planReportJsonSchema,
   usableReportJsonSchema,
 } from '../packages/engine/src/document/json-schema.ts';
+import { senderMappingJsonSchema } from '../packages/intake/src/mapping/schema.ts';
 import { gardenExportJsonSchema } from '../packages/store/src/transfer/garden-export.ts';
 
 /** Every published schema, by its file in docs/. */
 export const schemas = {
   'garden-document.schema.json': gardenJsonSchema,
   'garden-export.schema.json': gardenExportJsonSchema,
+  'sender-mapping.schema.json': senderMappingJsonSchema,
   'plan-report.schema.json': planReportJsonSchema,
   'forecast-report.schema.json': forecastReportJsonSchema,
   'account-report.schema.json': accountReportJsonSchema,

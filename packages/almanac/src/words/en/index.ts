@@ -1,6 +1,7 @@
 import { document } from './document.ts';
 import { evidence } from './evidence.ts';
 import { forecast } from './forecast.ts';
+import { intake } from './intake.ts';
 import { learning } from './learning.ts';
 import { lower } from './lower.ts';
 import { materials } from './materials.ts';
@@ -33,6 +34,7 @@ export const en = {
   ...sampling,
   ...nutrients,
   ...placing,
+  ...intake,
 } as const;
 
 export type MessageCode = keyof typeof en;

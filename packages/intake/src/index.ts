@@ -1,0 +1,13 @@
+export { type Answered, answer, changeColumn } from './answer.ts';
+export { meaningRow, meanings, NOT_USED } from './columns/meanings.ts';
+export { unitsFor } from './columns/units.ts';
+export { encodingOf } from './decode/encoding.ts';
+export { type TextReader, textReader } from './decode/text.ts';
+export { withFeeds } from './dialect/line-end.ts';
+export type { Choice, Question } from './mapping/question.ts';
+export { type MappedColumn, type SenderMapping, senderMapping, senderMappingJsonSchema } from './mapping/schema.ts';
+export type { FileForm, Proposal, ProposedColumn } from './proposal.ts';
+export { type Proposed, type ProposeOptions, propose } from './propose.ts';
+export { readRows, rowsSetup } from './read-rows.ts';
+export * from './rows/index.ts';
+export { isWorkbook, sheetRows } from './sheet/workbook.ts';

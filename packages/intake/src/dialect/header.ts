@@ -20,6 +20,7 @@ export const PART = ' | ';
 
 const LOOKED_AT = 60;
 const MOST_ROWS = 3;
+const LONGEST_TITLE = 200;
 
 const isFigure = (cell: string): boolean => /^[<>]?\s*[+-]?\d+(?:[.,]\d+)*%?$/.test(cell.trim());
 
@@ -147,7 +148,7 @@ function stack(rows: readonly TableRecord[]): string[][] {
 function distinct(titles: readonly string[]): string[] {
   const seen = new Map<string, number>();
   return titles.map((title, at) => {
-    const name = title === '' ? `column ${at + 1}` : title;
+    const name = title === '' ? `column ${at + 1}` : title.slice(0, LONGEST_TITLE);
     const count = (seen.get(name) ?? 0) + 1;
     seen.set(name, count);
     return count === 1 ? name : `${name} (${count})`;

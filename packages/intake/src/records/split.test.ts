@@ -1,0 +1,58 @@
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cutter, recordsOf } from './cut.ts';
+import { splitter } from './split.ts';
+
+const delimiters = fc.constantFrom(',', ';', '\t', '|');
+const cell = fc.string({ unit: fc.constantFrom('a', '5', ',', ';', '\t', '|', '"', '\n', ' ', 'é'), maxLength: 6 });
+const table = fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { minLength: 1, maxLength: 8 });
+const write = (rows: readonly (readonly string[])[], delimiter: string) =>
+  rows.map((row) => row.map((each) => `"${each.replaceAll('"', '""')}"`).join(delimiter)).join('\r\n');
+
+function pieces(text: string, sizes: readonly number[]): string[] {
+  const found: string[] = [];
+  let at = 0;
+  for (let turn = 0; at < text.length; turn++) {
+    const size = sizes[turn % sizes.length] ?? 1;
+    found.push(text.slice(at, at + size));
+    at += size;
+  }
+  return found;
+}
+
+describe('splitter', () => {
+  it('reads what csv-parse reads, with any delimiter and cut into any pieces', () => {
+    fc.assert(
+      fc.property(
+        table,
+        delimiters,
+        fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1 }),
+        (rows, delimiter, sizes) => {
+          const text = write(rows, delimiter);
+          const expected = parse(text, { delimiter, relax_column_count: true }) as string[][];
+          const split = splitter(delimiter);
+          const found = [...pieces(text, sizes).flatMap((piece) => split.push(piece)), ...split.end()];
+          expect(found.map(({ cells }) => cells)).toEqual(expected);
+        },
+      ),
+    );
+  });
+});
+
+describe('cutter', () => {
+  it('loses nothing: its runs hold the records that the splitter finds, with their lines', () => {
+    const wild = fc.string({ unit: fc.constantFrom('a', ';', '"', '\n', '\r', ' ', '5'), maxLength: 60 });
+    fc.assert(
+      fc.property(wild, fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1 }), (text, sizes) => {
+        const whole = splitter(';');
+        const expected = [...whole.push(text), ...whole.end()];
+        const cut = cutter(';');
+        const runs = [...pieces(text, sizes).flatMap((piece) => cut.push(piece)), ...cut.end()];
+        expect(runs.flatMap((run) => recordsOf(run, ';'))).toEqual(expected);
+        expect(runs.reduce((sum, run) => sum + run.records, 0)).toBe(expected.length);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});

@@ -7,6 +7,7 @@ import { bundled } from './bundled.ts';
 import { coldStart } from './cold-start.ts';
 import { firstView } from './first-view.ts';
 import { forecastLines } from './forecast-lines.ts';
+import { benchIntake } from './intake.ts';
 import { tableMemory } from './memory.ts';
 import type * as Recommendations from './recommendations.ts';
 import { fixed, verdict } from './report.ts';
@@ -102,6 +103,8 @@ try {
   rmSync(folder, { recursive: true, force: true });
 }
 
+say();
+await benchIntake(say, quick);
 say();
 for (const line of await forecastLines(quick)) say(line);
 say();

@@ -18,7 +18,11 @@ export async function buildCli(outdir = `${here}dist`) {
   const { version } = JSON.parse(readFileSync(`${here}package.json`, 'utf8'));
   rmSync(outdir, { recursive: true, force: true });
   await build({
-    entryPoints: { sorrel: `${here}src/main.ts`, 'table-worker': `${here}src/table/worker.ts` },
+    entryPoints: {
+      sorrel: `${here}src/main.ts`,
+      'table-worker': `${here}src/table/worker.ts`,
+      'intake-worker': `${here}src/intake/worker.ts`,
+    },
     outdir,
     outExtension: { '.js': '.mjs' },
     bundle: true,

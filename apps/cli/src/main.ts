@@ -9,6 +9,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   plan: () => import('./commands/plan.ts'),
   bed: () => import('./commands/bed.ts'),
   table: () => import('./commands/table.ts'),
+  intake: () => import('./commands/intake.ts'),
   forecast: () => import('./commands/forecast.ts'),
   account: () => import('./commands/account.ts'),
   learned: () => import('./commands/learned.ts'),

@@ -1,3 +1,4 @@
+import { intakeHelp } from './intake-words.ts';
 import { nutrientHelp } from './nutrients-words.ts';
 import { placingHelp } from './placing-words.ts';
 
@@ -188,6 +189,7 @@ const record = `  --store STORE       take the garden from a record, and --garde
 export const help: Readonly<Record<string, string>> = {
   ...nutrientHelp,
   ...placingHelp,
+  ...intakeHelp,
   all: `Sorrel keeps every bed, plot and container in the pH range its plants need.
 
   sorrel plan GARDEN        plan a whole garden from its document (YAML or JSON)
@@ -197,6 +199,7 @@ export const help: Readonly<Record<string, string>> = {
   sorrel compare GARDEN     the ways open to a place, side by side
   sorrel bed --ph 5.4 ...   plan one bed from what you type
   sorrel table TESTS.csv    plan each row of a table of soil tests
+  sorrel intake FILE        read a table as a laboratory sends it, and plan its rows
   sorrel arrange GARDEN     what to grow where, so that the least soil is moved
   sorrel usable GARDEN      what its pH does to the nutrients, and what is locked
   sorrel leaves             what may lie behind what you see on a plant
@@ -336,7 +339,7 @@ Says where a figure comes from. KEY is what stands behind "Source".
 
   --json              for machines
 `,
-  schema: `sorrel schema [garden | plan | forecast | account | learned | compare | usable]
+  schema: `sorrel schema [garden | plan | forecast | account | learned | compare | usable | sender]
 
 Prints the JSON Schema (2020-12) of the garden document, or of what a command
 prints with --json.

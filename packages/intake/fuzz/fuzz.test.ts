@@ -11,7 +11,7 @@ describe('tables with anything wrong in them', () => {
         const { rows, planned, attention } = await account(seed, 40);
         expect(planned + attention).toBe(rows);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
@@ -21,7 +21,7 @@ describe('tables with anything wrong in them', () => {
         const proposed = await propose(bytes, 'bytes');
         if (!proposed.ok) expect(proposed.problems.length).toBeGreaterThan(0);
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
   });
 

@@ -7,6 +7,7 @@ import {
   planReportJsonSchema,
   usableReportJsonSchema,
 } from '@sorrel/engine/document';
+import { senderMappingJsonSchema } from '@sorrel/intake/mapping';
 import { exit, Stop } from '../exit.ts';
 import { read } from '../options.ts';
 import { words } from '../words.ts';
@@ -18,6 +19,7 @@ const schemas: Readonly<Record<string, () => unknown>> = {
   account: accountReportJsonSchema,
   learned: learnedReportJsonSchema,
   compare: comparisonReportJsonSchema,
+  sender: senderMappingJsonSchema,
   usable: usableReportJsonSchema,
 };
 

@@ -132,7 +132,7 @@ function headerOf(run: CsvRun): { readonly header: readonly string[]; readonly a
 }
 
 /** A file that takes long enough for other threads to be worth starting. */
-function isLarge(file: string): boolean {
+export function isLarge(file: string): boolean {
   if (file === '-') return true;
   try {
     return statSync(file).size >= LARGE;
@@ -141,7 +141,7 @@ function isLarge(file: string): boolean {
   }
 }
 
-function threadsOf(typed: string | undefined): number {
+export function threadsOf(typed: string | undefined): number {
   if (typed === undefined) return Math.min(availableParallelism(), MOST_THREADS);
   const count = Number(typed);
   if (!Number.isInteger(count) || count < 1 || count > 64)
@@ -150,7 +150,7 @@ function threadsOf(typed: string | undefined): number {
 }
 
 /** Settings and materials from the options, read like the head of a garden document so that the same messages come. */
-function surroundings(
+export function surroundings(
   values: {
     readonly climate?: string | undefined;
     readonly region?: string | undefined;

@@ -16,20 +16,30 @@ export function alone(setup: TableSetup): Threads {
   return { width: 1, plan: async (runs, first) => planner.plan(runs, first), close: async () => {} };
 }
 
-interface Waiting {
-  resolve(planned: PlannedRows): void;
+interface Waiting<Done> {
+  resolve(done: Done): void;
   reject(error: Error): void;
 }
 
+/** Threads that each do one job after the other. */
+export interface Crew<Job, Done> {
+  do(job: Job): Promise<Done>;
+  readonly width: number;
+  close(): Promise<void>;
+}
+
 /**
- * Rows shared out over `count` threads. Each batch goes to the thread with the fewest under way; a thread that dies
- * fails the batches it held.
+ * Starts `count` threads. Each job goes to the thread with the fewest under way; a thread that dies fails the jobs it
+ * held.
+ *
+ * @param file what a thread runs, beside the command
+ * @param setup sent to each thread once
  */
-export function together(setup: TableSetup, count: number): Threads {
+export function crew<Job, Done>(file: string, setup: unknown, count: number): Crew<Job, Done> {
   const threads = Array.from({ length: count }, () => {
-    const worker = new Worker(new URL('./table-worker.mjs', import.meta.url), { workerData: setup });
-    const waiting: Waiting[] = [];
-    worker.on('message', (planned: PlannedRows) => waiting.shift()?.resolve(planned));
+    const worker = new Worker(new URL(`./${file}`, import.meta.url), { workerData: setup });
+    const waiting: Waiting<Done>[] = [];
+    worker.on('message', (done: Done) => waiting.shift()?.resolve(done));
     const fail = (error: Error) => {
       for (const each of waiting.splice(0)) each.reject(error);
     };
@@ -39,15 +49,25 @@ export function together(setup: TableSetup, count: number): Threads {
   });
   return {
     width: count * 2,
-    plan(runs, first) {
+    do(job) {
       const idlest = threads.reduce((best, each) => (each.waiting.length < best.waiting.length ? each : best));
       return new Promise((resolve, reject) => {
         idlest.waiting.push({ resolve, reject });
-        idlest.worker.postMessage({ runs, first });
+        idlest.worker.postMessage(job);
       });
     },
     close: async () => {
       await Promise.all(threads.map(({ worker }) => worker.terminate()));
     },
   };
+}
+
+/** Rows shared out over `count` threads. */
+export function together(setup: TableSetup, count: number): Threads {
+  const {
+    do: send,
+    width,
+    close,
+  } = crew<{ runs: readonly CsvRun[]; first: number }, PlannedRows>('table-worker.mjs', setup, count);
+  return { width, close, plan: (runs, first) => send({ runs, first }) };
 }

@@ -28,8 +28,13 @@ export function usualWord(cell: string): 'blank' | 'not-detected' | 'broken' | u
   return broken.has(word) || /^#+$/.test(word) ? 'broken' : undefined;
 }
 
+const firstLetters = new Set([...total.keys()].map((word) => word.charCodeAt(0)));
+
 /** Whether a cell heads a row of totals, averages or the like, which is no sample. */
-export function headsTotals(cell: string): boolean {
-  if (cell.length < 2 || cell.length > LONGEST_WORD) return false;
-  return total.has(cell.toLowerCase().replace(/[\s:=]+$/, '')) || total.has(cell.toLowerCase());
+export function headsTotals(written: string): boolean {
+  const cell = written.charCodeAt(0) <= 32 ? written.trim() : written;
+  // Nearly all names start with another letter; asking is cheaper than looking the word up.
+  if (cell.length < 2 || cell.length > LONGEST_WORD || !firstLetters.has(cell.charCodeAt(0) | 32)) return false;
+  const word = cell.toLowerCase();
+  return total.has(word) || total.has(word.replace(/[\s:=]+$/, ''));
 }

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutter, recordsOf } from './cut.ts';
+import { cutter, eachRecord, recordsOf } from './cut.ts';
 import { splitter } from './split.ts';
 
 const delimiters = fc.constantFrom(',', ';', '\t', '|');
@@ -50,6 +50,9 @@ describe('cutter', () => {
         const cut = cutter(';');
         const runs = [...pieces(text, sizes).flatMap((piece) => cut.push(piece)), ...cut.end()];
         expect(runs.flatMap((run) => recordsOf(run, ';'))).toEqual(expected);
+        const again: unknown[] = [];
+        for (const run of runs) eachRecord(run, ';', (record) => again.push({ ...record, cells: [...record.cells] }));
+        expect(again).toEqual(expected);
         expect(runs.reduce((sum, run) => sum + run.records, 0)).toBe(expected.length);
       }),
       { numRuns: 2000 },

@@ -1,4 +1,4 @@
-export { type Cutter, cutter, type Run, recordsOf } from '../records/cut.ts';
+export { type Cutter, cutter, eachRecord, type Run, recordsOf } from '../records/cut.ts';
 export { type Splitter, splitter, type TableRecord } from '../records/split.ts';
 export { mendHeader, mendLine } from './mend-list.ts';
 export { type MappedReader, mappedReader, type RowOutcome } from './reader.ts';

@@ -28,13 +28,6 @@ export interface MappedReader {
   read(record: TableRecord): RowOutcome | undefined;
 }
 
-/** Most cells have no blank at either end; asking is cheaper than trimming. */
-const isTrim = (cell: string): boolean => {
-  const first = cell.charCodeAt(0);
-  const last = cell.charCodeAt(cell.length - 1);
-  return first > 32 && first < 127 && last > 32 && last < 127;
-};
-
 /**
  * Reads rows of a sender's file by its mapping. The cells are put in the notation of a table of soil tests and read by
  * the engine's own reader of rows, which knows what a soil can be.
@@ -64,7 +57,7 @@ export function mappedReader(setup: RowsSetup, defaults: RowDefaults): MappedRea
   const attention = (record: TableRecord, line: number, problems: readonly Problem[]): RowOutcome => ({
     state: 'attention',
     line,
-    cells: returned === undefined ? record.cells : record.cells.filter((_, at) => !dropped.has(at)).map(unguarded),
+    cells: returned === undefined ? [...record.cells] : record.cells.filter((_, at) => !dropped.has(at)).map(unguarded),
     problems,
   });
 
@@ -82,7 +75,7 @@ export function mappedReader(setup: RowsSetup, defaults: RowDefaults): MappedRea
         ]);
       const name = cells[nameAt] ?? '';
       const first = cells[0] ?? '';
-      if (headsTotals(name.trim()) || (first !== name && headsTotals(first.trim())))
+      if (headsTotals(name) || (first !== name && headsTotals(first)))
         return attention(record, line, [problem('intake.total', titles[nameAt] ?? 'row', name === '' ? first : name)]);
       if (gathered.problems.length > 0) gathered.problems = [];
       if (gathered.notes.length > 0) gathered.notes = [];
@@ -92,9 +85,7 @@ export function mappedReader(setup: RowsSetup, defaults: RowDefaults): MappedRea
           out[to] = '';
           continue;
         }
-        const raw = returned === undefined ? cell : unguarded(cell);
-        const trimmed = isTrim(raw) ? raw : raw.trim();
-        out[to] = trimmed === '' ? '' : step(trimmed, gathered as Gathered);
+        out[to] = step(returned === undefined ? cell : unguarded(cell), gathered as Gathered);
       }
       const read = reader.read(out, line);
       if (gathered.problems.length > 0 || !read.ok) {

@@ -4,6 +4,7 @@ import { depthOf } from '../cells/depth.ts';
 import { readFigure } from '../cells/figure.ts';
 import { isPlain } from '../cells/number.ts';
 import { usualWord, wordsOf } from '../cells/words.ts';
+import { isFigure } from '../columns/meanings.ts';
 import { factorOf, unitFor } from '../columns/units.ts';
 import { problem } from '../problem.ts';
 import type { RowsSetup, UsedColumn } from './setup.ts';
@@ -21,7 +22,7 @@ export interface Gathered {
   readonly notes: Note[];
 }
 
-/** Turns a cell that says something into what a table of soil tests holds; empty when there is nothing to use. */
+/** Turns a cell that is not empty into what a table of soil tests holds; empty when there is nothing to use. */
 export type Step = (cell: string, row: Gathered) => string;
 
 /** A limit of these is no reason to leave them out quietly: they decide how much is spread. */
@@ -30,8 +31,24 @@ const NEEDED: ReadonlySet<string> = new Set(['ph', 'buffer-ph', 'lime-index']);
 const BEHIND: Readonly<Record<string, string>> = { conductivity: ' dS/m', length: ' cm', rate: ' g/m2' };
 const MOST_KEPT = 5000;
 
+/** Most cells have no blank at either end; asking is cheaper than trimming. */
+function trimmed(cell: string): string {
+  const first = cell.charCodeAt(0);
+  const last = cell.charCodeAt(cell.length - 1);
+  return first > 32 && first < 127 && last > 32 && last < 127 ? cell : cell.trim();
+}
+
 /** The step of one column. */
 export function stepOf(column: UsedColumn, setup: RowsSetup): Step {
+  const step = stepFor(column, setup);
+  if (isFigure(column.means)) return step;
+  return (cell, row) => {
+    const text = trimmed(cell);
+    return text === '' ? '' : step(text, row);
+  };
+}
+
+function stepFor(column: UsedColumn, setup: RowsSetup): Step {
   switch (column.quantity) {
     case 'text':
       return (cell, { problems }) => {
@@ -63,8 +80,20 @@ function figureStep(column: UsedColumn, { decimal }: RowsSetup): Step {
   const behind = BEHIND[quantity] ?? '';
   const bare = factor === 1 && behind === '';
   const out = (value: number): string => `${value}${behind}`;
-  return (cell, row) => {
-    if (factor !== undefined && isPlain(cell, decimal)) return bare ? cell : out(Number(cell) * factor);
+  // Cells that carry a unit, such as depths, repeat all the way down.
+  const read = new Map<string, string>();
+  const keep = (cell: string, value: string): string => {
+    if (read.size >= MOST_KEPT) read.clear();
+    read.set(cell, value);
+    return value;
+  };
+  return (raw, row) => {
+    // Nearly every cell: digits and at most a point, which have no blanks around them either.
+    if (factor !== undefined && isPlain(raw, decimal)) return bare ? raw : out(Number(raw) * factor);
+    const cell = trimmed(raw);
+    if (cell === '') return '';
+    const known = read.get(cell);
+    if (known !== undefined) return known;
     const figure = readFigure(cell, decimal);
     switch (figure.kind) {
       case 'blank':
@@ -73,10 +102,10 @@ function figureStep(column: UsedColumn, { decimal }: RowsSetup): Step {
       case 'range': {
         const by = figure.unit === undefined ? factor : factorWithin(figure.unit, column);
         if (by === undefined) return fault('intake.unit-in-cell', cell, column, row);
-        if (figure.kind === 'number') return out(figure.value * by);
+        if (figure.kind === 'number') return keep(cell, out(figure.value * by));
         const depth = quantity === 'length' ? depthOf(figure) : undefined;
         if (depth === 'below-surface') return fault('intake.not-from-surface', cell, column, row);
-        return depth === undefined ? fault('intake.range', cell, column, row) : out(depth * by);
+        return depth === undefined ? fault('intake.range', cell, column, row) : keep(cell, out(depth * by));
       }
       case 'below':
       case 'not-detected':
@@ -152,9 +181,15 @@ export function knownWord(means: string, cell: string): string | undefined {
 }
 
 function wordStep(column: UsedColumn): Step {
+  const read = new Map<string, string>();
   return (cell, row) => {
+    const known = read.get(cell);
+    if (known !== undefined) return known;
     const word = knownWord(column.means, cell);
-    if (word !== undefined) return word;
+    if (word !== undefined) {
+      if (read.size < MOST_KEPT) read.set(cell, word);
+      return word;
+    }
     return usualWord(cell) === 'blank' ? '' : fault('intake.word', cell, column, row);
   };
 }

@@ -1,0 +1,1 @@
+export { type MappedColumn, type SenderMapping, senderMapping, senderMappingJsonSchema } from './schema.ts';

@@ -11,11 +11,13 @@ interface Props {
   /** Name of the garden shown; left out where none is chosen yet. */
   readonly garden?: string;
   readonly ofGarden?: UnitSystem | undefined;
+  /** Screens in the bar. */
+  readonly bar?: readonly Screen[];
   readonly children: ReactNode;
 }
 
 /** What stands around every screen: name and units above; the screens below on a phone, at the side on a desk. */
-export function Frame({ garden, ofGarden, children }: Props) {
+export function Frame({ garden, ofGarden, bar = screens, children }: Props) {
   const [front] = useRoute('/');
   return (
     <div className={garden === undefined ? styles.alone : styles.frame}>
@@ -34,7 +36,7 @@ export function Frame({ garden, ofGarden, children }: Props) {
       {garden === undefined ? null : (
         <nav className={`${styles.nav} no-print`} aria-label={label('web.nav')}>
           <ul>
-            {screens.map((screen) =>
+            {bar.map((screen) =>
               screen.icon === undefined ? null : <NavLink key={screen.path} {...screen} icon={screen.icon} />,
             )}
           </ul>

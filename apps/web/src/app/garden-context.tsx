@@ -1,4 +1,5 @@
 import { createContext, type ReactNode, use, useCallback, useMemo } from 'react';
+import { useLocation, useSearch } from 'wouter';
 import { type Entry, type GardenRecord, NoAnswer, Refused } from '../data/garden-store.ts';
 import { useStore } from '../data/store-context.tsx';
 import type { PlannedGarden } from '../engine/garden-plan.ts';
@@ -10,7 +11,7 @@ import { useUnits } from './units.tsx';
 
 export interface GardenSession {
   readonly record: GardenRecord;
-  /** The garden read and planned: at once by the quick way, soon after held to the forecast. */
+  /** The garden read and planned: at once by the quick way, soon after held to the forecast. Of a soil day only the sample in view. */
   readonly planned: PlannedGarden;
   readonly speaker: Speaker;
   /**
@@ -43,7 +44,9 @@ export function GardenProvider({ record, reload, children }: Props) {
   const store = useStore();
   const toast = useToast();
   const units = useUnits(record.document.units);
-  const planned = usePlan(record);
+  const [here] = useLocation();
+  const asked = useSearch();
+  const planned = usePlan(useToPlan(record, inView(here, asked)));
   const speaker = useMemo(() => speakerFor(units, record.document.money), [units, record.document.money]);
   const garden = record.id;
 
@@ -91,6 +94,27 @@ export function GardenProvider({ record, reload, children }: Props) {
     [record, planned, speaker, write, takeBack],
   );
   return <GardenContext value={session}>{children}</GardenContext>;
+}
+
+/** The place that the address is about. */
+const inView = (here: string, asked: string): string | undefined =>
+  /^\/(?:place|test|home-reading)\/([^/]+)/.exec(here)?.[1] ?? new URLSearchParams(asked).get('place') ?? undefined;
+
+/**
+ * What is planned: the whole garden; of a soil day, where every new reading would plan hundreds of samples anew, only
+ * the sample in view. The server plans the day as a whole.
+ */
+function useToPlan(record: GardenRecord, place: string | undefined): GardenRecord {
+  return useMemo(() => {
+    const { document, from } = record;
+    if (document.soilDay === undefined) return record;
+    const only = from.places.findIndex(({ id }) => id === place);
+    return {
+      ...record,
+      document: { ...document, places: document.places.filter((_, index) => index === only) },
+      from: { ...from, places: from.places.filter((_, index) => index === only) },
+    };
+  }, [record, place]);
 }
 
 function reasonOf(error: unknown): string {

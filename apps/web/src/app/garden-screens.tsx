@@ -9,13 +9,16 @@ import { Checking } from './checking.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { Frame } from './frame.tsx';
 import { GardenProvider } from './garden-context.tsx';
-import { type Screen, screens } from './screens.ts';
+import { dayScreens, type Screen, screens } from './screens.ts';
 import { useAsync } from './use-async.ts';
 
-const drawn = screens.map((screen): Screen & { readonly Body: ComponentType } => ({
-  ...screen,
-  Body: lazy(screen.load),
-}));
+type Drawn = Screen & { readonly Body: ComponentType };
+const drawn = (list: readonly Screen[]): readonly Drawn[] =>
+  list.map((screen) => ({ ...screen, Body: lazy(screen.load) }));
+const ofGarden = drawn(screens);
+const own = new Set(dayScreens.map(({ path }) => path));
+/** A soil day has screens of its own, and shares those about one place. */
+const ofDay = drawn([...dayScreens, ...screens.filter(({ path }) => !own.has(path))]);
 
 /** All screens of one garden, with its record fetched once for them all. */
 export default function GardenScreens({ garden }: { readonly garden: string }) {
@@ -35,14 +38,16 @@ export default function GardenScreens({ garden }: { readonly garden: string }) {
         <Failure error={fetched.error} retry={() => void fetched.reload()} />
       </Frame>
     );
+  const { document } = fetched.value;
+  const isDay = document.soilDay !== undefined;
   return (
     <GardenProvider record={fetched.value} reload={fetched.reload}>
-      <Frame garden={fetched.value.document.garden} ofGarden={fetched.value.document.units}>
+      <Frame garden={document.garden} ofGarden={document.units} bar={isDay ? dayScreens : screens}>
         <Checking />
         <ErrorBoundary at={location}>
           <Suspense fallback={<Loading code="web.working" />}>
             <Switch>
-              {drawn.map(({ path, title, Body }) => (
+              {(isDay ? ofDay : ofGarden).map(({ path, title, Body }) => (
                 <Route key={path} path={path}>
                   <Titled title={label('web.title', { screen: label(title) })} />
                   <Body />

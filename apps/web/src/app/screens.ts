@@ -55,3 +55,16 @@ export const screens: readonly Screen[] = [
     load: () => import('../screens/settings/settings.tsx'),
   },
 ];
+
+/** The screens of a soil day, in the order of the day. */
+export const dayScreens: readonly Screen[] = [
+  { path: '/', title: 'web.nav-day', icon: 'line', load: () => import('../screens/day/overview.tsx') },
+  { path: '/check-in', title: 'web.nav-check-in', icon: 'plus', load: () => import('../screens/day/check-in.tsx') },
+  { path: '/labels', title: 'web.day-labels-title', load: () => import('../screens/day/labels.tsx') },
+  {
+    path: '/settings',
+    title: 'web.nav-settings',
+    icon: 'settings',
+    load: () => import('../screens/settings/settings.tsx'),
+  },
+];

@@ -26,8 +26,8 @@ export interface GardenStore {
   list(): Promise<readonly GardenSummary[]>;
   /** @throws NotFound when there is no such garden */
   document(garden: string): Promise<GardenRecord>;
-  /** Everything ever written about a garden, corrections and undos included, in the order of arrival. */
-  entries(garden: string): Promise<readonly Numbered[]>;
+  /** Everything ever written about a garden after entry `since`, corrections and undos included, in the order of arrival. */
+  entries(garden: string, since?: number): Promise<readonly Numbered[]>;
   /** Writes entries of one garden, all or none. @throws Refused with a sentence when one does not hold */
   append(garden: string, entries: readonly Entry[]): Promise<void>;
   /** Takes one entry back, by adding an entry that says so. */

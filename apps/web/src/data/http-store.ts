@@ -32,10 +32,10 @@ export function httpStore(base = '/api'): GardenStore {
       return gardens.map(({ id, name, places }) => ({ id, name, places, demo: isSeeded(id) }));
     },
     document: (garden) => ask<GardenRecord>(at(garden)),
-    async entries(garden) {
+    async entries(garden, since = 0) {
       const all: Numbered[] = [];
       for (let more = true; more; ) {
-        const page = await ask<Page>(`${at(garden)}/entries?since=${all.at(-1)?.number ?? 0}`);
+        const page = await ask<Page>(`${at(garden)}/entries?since=${all.at(-1)?.number ?? since}`);
         all.push(...page.entries);
         more = page.more;
       }

@@ -45,7 +45,7 @@ export function memoryStore(demos: readonly unknown[] = []): GardenStore {
       if (found === undefined) throw new NotFound(garden);
       return { id: garden, ...found };
     },
-    entries: async (garden) => records.get(garden)?.entries.slice() ?? [],
+    entries: async (garden, since = 0) => records.get(garden)?.entries.slice(since) ?? [],
     append: async (garden, entries) => append(garden, entries),
     undo: async (garden, entry) => append(garden, [takeBack(garden, entry)]),
     async exportGarden(garden) {

@@ -4,8 +4,10 @@ import { newId } from './new-id.ts';
 type Added = Extract<Entry, { action: 'add' }>;
 export type Kind = Added['kind'];
 export type Content<K extends Kind> = Extract<Added, { kind: K }>['content'];
-/** Kinds that happen at a place. */
-type Somewhere = Exclude<Kind, 'garden' | 'place' | 'material'>;
+/** Kinds that have no place, and those that may have one. All others happen at a place. */
+type Nowhere = 'garden' | 'place' | 'material';
+type Anywhere = 'water' | 'feed' | 'observation' | 'task' | 'quality';
+type At<K extends Kind> = K extends Nowhere ? [] : K extends Anywhere ? [place?: string] : [place: string];
 
 /** Who writes, until there are accounts. */
 const WRITER = 'me';
@@ -18,12 +20,7 @@ export function beginGarden(content: Content<'garden'>): Entry {
 }
 
 /** An entry that adds something; its id is the thing's id from then on. */
-export function add<K extends Kind>(
-  garden: string,
-  kind: K,
-  content: Content<K>,
-  ...at: K extends Somewhere ? [place: string] : []
-): Entry {
+export function add<K extends Kind>(garden: string, kind: K, content: Content<K>, ...at: At<K>): Entry {
   const [place] = at;
   return { ...head(garden), action: 'add', kind, content, ...(place === undefined ? {} : { place }) } as Entry;
 }
@@ -34,7 +31,7 @@ export function correct<K extends Kind>(
   thing: string,
   kind: K,
   content: Content<K>,
-  ...at: K extends Somewhere ? [place: string] : []
+  ...at: At<K>
 ): Entry {
   const [place] = at;
   return {

@@ -14,6 +14,7 @@ export { rowColumns } from './row-columns.ts';
 export type { RowDefaults } from './row-draft.ts';
 export { type GardenDocument, gardenDocument } from './schema.ts';
 export { usableReport } from './usable-report.ts';
+export { usualDepth } from './usual-depth.ts';
 export { bufferKinds, phMethods, textures } from './word-lists.ts';
 export { writePlanReport } from './write-plan-report.ts';
 export { learnedForReport, writeReport } from './write-report.ts';

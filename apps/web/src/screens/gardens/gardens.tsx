@@ -1,17 +1,17 @@
 import { useCallback, useEffect, useState } from 'react';
-import { Link, useLocation } from 'wouter';
-import { useUnits } from '../../app/units.tsx';
+import { Link } from 'wouter';
 import { useAsync } from '../../app/use-async.ts';
-import { type GardenSummary, NoAnswer, Refused } from '../../data/garden-store.ts';
+import type { GardenSummary } from '../../data/garden-store.ts';
 import { useStore } from '../../data/store-context.tsx';
-import { beginGarden } from '../../data/write.ts';
 import { Button } from '../../kit/button.tsx';
+import { Disclosure } from '../../kit/disclosure.tsx';
 import { Failure } from '../../kit/failure.tsx';
 import { Field } from '../../kit/field.tsx';
 import { Loading } from '../../kit/loading.tsx';
-import { useToast } from '../../kit/toast.tsx';
 import { counted, label } from '../../words/label.ts';
 import styles from './gardens.module.css';
+import { StartDay } from './start-day.tsx';
+import { useBegin } from './use-begin.ts';
 
 /** The first screen: her own gardens, the invented ones to look around in, and a way to begin. */
 export function Gardens() {
@@ -41,6 +41,11 @@ export function Gardens() {
         <p>{label('web.gardens-own-text')}</p>
         <Start />
       </section>
+      <section className={styles.start} aria-labelledby="start-day">
+        <h2 id="start-day">{label('web.day-start-title')}</h2>
+        <p>{label('web.day-start-text')}</p>
+        <Disclosure title={label('web.day-start-open')}>{() => <StartDay />}</Disclosure>
+      </section>
       {demos.length === 0 ? null : (
         <section aria-labelledby="demos">
           <h2 id="demos">{label('web.gardens-look')}</h2>
@@ -68,30 +73,12 @@ function List({ gardens }: { readonly gardens: readonly GardenSummary[] }) {
 }
 
 function Start() {
-  const store = useStore();
-  const toast = useToast();
-  const units = useUnits();
-  const [, go] = useLocation();
+  const begin = useBegin();
   const [name, setName] = useState('');
   const [problem, setProblem] = useState<string>();
-  const start = async () => {
-    if (name.trim() === '') {
-      setProblem(label('web.start-name-missing'));
-      return;
-    }
-    const entry = beginGarden({ garden: name.trim(), units });
-    try {
-      await store.append(entry.id, [entry]);
-      go(`/g/${entry.id}/add-place`);
-    } catch (error) {
-      const reason =
-        error instanceof NoAnswer
-          ? label('web.no-answer')
-          : error instanceof Refused
-            ? (error.problems[0]?.message ?? error.message)
-            : String(error);
-      toast({ text: label('web.refused', { reason }) });
-    }
+  const start = () => {
+    if (name.trim() === '') setProblem(label('web.start-name-missing'));
+    else void begin({ garden: name.trim() }, '/add-place');
   };
   return (
     <form
@@ -99,7 +86,7 @@ function Start() {
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        void start();
+        start();
       }}
     >
       <Field label={label('web.start-name')} hint={label('web.start-name-hint')} problem={problem}>

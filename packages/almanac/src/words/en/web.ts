@@ -1,3 +1,4 @@
+import { day } from './web/day.ts';
 import { editPlace } from './web/edit-place.ts';
 import { garden } from './web/garden.ts';
 import { gardens } from './web/gardens.ts';
@@ -9,8 +10,8 @@ import { settings } from './web/settings.ts';
 import { shell } from './web/shell.ts';
 import { symptoms } from './web/symptoms.ts';
 import { test } from './web/test.ts';
-import { ways } from './web/ways.ts';
 import { usable } from './web/usable.ts';
+import { ways } from './web/ways.ts';
 import { work } from './web/work.ts';
 
 /**
@@ -32,6 +33,7 @@ export const web = {
   ...plants,
   ...usable,
   ...symptoms,
+  ...day,
 } as const;
 
 export type WebCode = keyof typeof web;

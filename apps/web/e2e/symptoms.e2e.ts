@@ -55,7 +55,7 @@ for (const size of Object.keys(sizes) as Size[])
       await page.getByRole('button', { name: 'I cannot tell' }).click();
       await expect.poll(() => question.textContent()).toContain('Question 3');
       await page.getByRole('button', { name: 'That is all I can see' }).click();
-      await page.getByRole('heading', { name: 'Nothing more to ask' }).waitFor();
+      await page.getByRole('heading', { name: 'That is all for now' }).waitFor();
       await page
         .getByText('This would tell the most now', { exact: false })
 

@@ -61,11 +61,14 @@ const pages = `
   show heading.where(level: 1): it => it.body
   head(h)
   for p in h.first { part(p) }
-  if "line" in h { heading(level: 2, h.line-title); shared-line(h.line) }
+  if "line" in h { heading(level: 2, h.line-title)
+    // The lanes are made for letters of a sheet; larger names would run into one another.
+    text(size: calc.min(13pt, size), shared-line(h.line))
+  }
   if "drawing" in h {
     block(breakable: false, width: 100%, above: 1em, figure(
       kind: "usable", supplement: none, alt: h.alternative,
-      image(bytes(data.drawings.at(h.drawing)), format: "svg", width: if large { 100% } else { 86% }),
+      image(bytes(data.drawings.at(h.drawing)), format: "svg", width: if large { 100% } else { 74% }),
     ))
   }
   for p in h.parts { part(p) }

@@ -92,7 +92,7 @@ export const print = {
   'print.usable-today-planned': 'pH today {ph}, planned {planned}.',
   'print.usable-test': 'What the soil test says',
   'print.usable-no-levels':
-    'No test of this place lists its nutrients, so nobody can say whether one is short or only locked. Buy no fertilizer on a guess.',
+    'No test of this place lists nutrients together with how they were measured, such as Mehlich-3, so nobody can say whether one is short or only locked. Buy no fertilizer on a guess.',
   'print.usable-nutrient': 'Nutrient',
   'print.usable-verdict': 'Verdict',
   'print.usable-why': 'Why, and what to do',

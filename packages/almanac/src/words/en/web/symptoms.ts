@@ -31,7 +31,7 @@ export const symptoms = {
   'web.symptoms-chance': 'about {chance}',
   'web.symptoms-look-again': 'Answer it: {question}',
   'web.symptoms-so-far': 'So far: {cause}',
-  'web.symptoms-done': 'Nothing more to ask',
+  'web.symptoms-done': 'That is all for now',
   'web.symptoms-weeds': 'Which weeds grow here?',
   'web.symptoms-weeds-lead': 'Tick what grows in number. Weeds are a weak hint and never move a dose.',
   'web.symptoms-keep': 'Keep this',

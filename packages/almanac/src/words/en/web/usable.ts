@@ -23,7 +23,7 @@ export const usable = {
   'web.usable-then': '{today}, then {planned}',
   'web.usable-test': 'What the soil test says',
   'web.usable-no-levels':
-    'No test of this place lists its nutrients, so nobody can say whether one is short or only locked. Do not buy fertilizer on a guess: ask the laboratory for phosphorus, potassium, magnesium and the trace elements.',
+    'No test of this place lists nutrients together with how they were measured, such as Mehlich-3, so nobody can say whether one is short or only locked. Do not buy fertilizer on a guess: ask the laboratory for phosphorus, potassium, magnesium and the trace elements, and write down the method it prints.',
   'web.usable-add-levels': 'Add a test',
   'web.usable-verdict-enough-and-usable': 'Enough and usable',
   'web.usable-verdict-enough-but-locked': 'Enough but locked',

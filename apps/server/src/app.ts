@@ -5,6 +5,7 @@ import { onError, refuse } from './http/problem-details.ts';
 import { createPlanner } from './planned.ts';
 import type { Room } from './room.ts';
 import { addAbout } from './routes/about.ts';
+import { addDay } from './routes/day.ts';
 import { addEntries } from './routes/entries.ts';
 import { addGardens } from './routes/gardens.ts';
 import { addPhotos } from './routes/photos.ts';
@@ -30,6 +31,7 @@ export function createApp(room: Room): Api {
   addPhotos(api, room);
   addPrint(api, room, planner);
   addPrintPlants(api, room, planner);
+  addDay(api, room);
   addReference(api);
   api.all('/api/*', refuseOther(api));
   addWeb(api, room);

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { openStore, type Store } from '@sorrel/store';
 import type { DestinationStream } from 'pino';
 import { createApp } from './app.ts';
+import { samplePlanner } from './day/planner.ts';
 import { drain } from './http/drain.ts';
 import { createHttpServer } from './http/http-server.ts';
 import { listen } from './http/listen.ts';
@@ -13,7 +14,7 @@ import { type Room, todayOf } from './room.ts';
 import { readSecret } from './secret.ts';
 import { seed } from './seed.ts';
 import { words } from './words.ts';
-import { createWorkshop } from './workshop/workshop.ts';
+import { createWorkshop, usualThreads } from './workshop/workshop.ts';
 
 export interface RunningServer {
   /** `http://127.0.0.1:4655` */
@@ -46,6 +47,12 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
   const secret = readSecret(dataFolder);
   const store = await openRecord(options.databaseUrl, dataFolder, log, () => todayOf({ now }));
   const workshop = createWorkshop();
+  const planning = store.days.work(samplePlanner({ store, workshop }), {
+    // One thread stays for those who ask for something at this moment.
+    most: Math.max(1, usualThreads() - 1),
+    told: ({ code }, came) => log.info({ code, came }, 'sample'),
+    trouble: (error) => log.error({ err: error }, 'samples wait'),
+  });
   let stopping = false;
   try {
     if (options.demoFolder !== undefined) await seed(store, options.demoFolder);
@@ -70,6 +77,7 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
       stop() {
         stopping = true;
         stopped ??= drain(server, underWay).then(async () => {
+          await planning.stop();
           await workshop.close();
           await store.close();
           log.info('stopped');
@@ -79,6 +87,7 @@ export async function startServer(options: ServerOptions, instead: Instead = {})
       },
     };
   } catch (error) {
+    await planning.stop();
     await workshop.close();
     await store.close();
     throw error;

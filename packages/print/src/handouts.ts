@@ -1,5 +1,6 @@
 import type { Place, Recommendation } from '@sorrel/engine/plan';
 import { type HandoutExtras, handoutContent } from './content/handout-content.ts';
+import { qrSvg } from './content/qr.ts';
 import { handoutDesign } from './designs/handout.typ.ts';
 import { type PrintOptions, paperOf } from './options.ts';
 import { type Speaker, speakerFor } from './speaker.ts';
@@ -31,8 +32,10 @@ export const handout = (
   recommendation: Recommendation,
   options: HandoutOptions & HandoutExtras,
 ): Uint8Array => {
-  const { garden, sampleId, contact } = options;
+  const { garden, sampleId, contact, person, url } = options;
   const extras = {
+    ...(person === undefined ? {} : { person }),
+    ...(url === undefined ? {} : { url }),
     ...(garden === undefined ? {} : { garden }),
     ...(sampleId === undefined ? {} : { sampleId }),
     ...(contact === undefined ? {} : { contact }),
@@ -64,7 +67,8 @@ export function handouts(list: readonly Handout[], options: HandoutOptions): Uin
     ),
   };
   // One handout is read on a screen too, and by screen readers; a pile of hundreds goes to the printer.
-  return typeset(handoutDesign, data, { tagged: only !== undefined, fonts: options.fonts ?? [] });
+  const drawings = list.map(({ url }) => (url === undefined ? '' : qrSvg(url)));
+  return typeset(handoutDesign, data, { tagged: only !== undefined, fonts: options.fonts ?? [], drawings });
 }
 
 function layoutWords(speaker: Speaker, options: HandoutOptions): Record<string, string> {
@@ -95,6 +99,7 @@ function layoutWords(speaker: Speaker, options: HandoutOptions): Record<string, 
     'find-out': word('print.find-out'),
     instead: word('print.instead'),
     who: word('print.who'),
+    scan: word('print.day-scan'),
     'who-laboratory': word('print.who-laboratory'),
     'who-adviser': word('print.who-adviser'),
     'who-professional': word('print.who-professional'),

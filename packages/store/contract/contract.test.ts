@@ -2,6 +2,7 @@ import { afterAll, afterEach, beforeAll, describe } from 'vitest';
 import { addressContract } from './addresses.ts';
 import { appendContract } from './append.ts';
 import { assembleContract } from './assemble.ts';
+import { daysContract } from './days.ts';
 import { createBench } from './stores.ts';
 import { togetherContract } from './together.ts';
 import { transferContract } from './transfer.ts';
@@ -17,6 +18,7 @@ describe.each(['sqlite', 'postgres'] as const)('the store on %s', (kind) => {
   undoContract(bench.open);
   assembleContract(bench.open);
   transferContract(bench.open);
+  daysContract(bench);
   togetherContract(bench);
   if (kind === 'postgres') addressContract(bench);
 });

@@ -41,7 +41,7 @@ export function createBench(kind: DatabaseKind): Bench {
       return server === undefined ? join(folder, `${count}.sqlite`) : server.database(`test_${count}`);
     },
     async openAt(where) {
-      const store = value(await openStore(where));
+      const store = value(await openStore(where, { patience: 1 }));
       open.push(store);
       return store;
     },

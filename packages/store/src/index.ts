@@ -1,4 +1,5 @@
 export type { Backup, BackupPlan } from './backup/backup.ts';
+export * from './days/types.ts';
 export * from './entry/index.ts';
 export type { Assembled } from './record/assemble.ts';
 export { thingsOfKind } from './record/record.ts';

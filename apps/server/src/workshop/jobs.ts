@@ -1,6 +1,15 @@
 import type { ReadGarden } from '@sorrel/engine/document';
-import { type Garden, type GardenPlan, type Place, planGarden } from '@sorrel/engine/plan';
-import type { AnyPlant, Handout, HandoutOptions, PageOptions, PrintOptions, Seen } from '@sorrel/print';
+import { type Garden, type GardenPlan, type Place, planGarden, type Recommendation } from '@sorrel/engine/plan';
+import type {
+  AnyPlant,
+  DayOptions,
+  DaySample,
+  Handout,
+  HandoutOptions,
+  PageOptions,
+  PrintOptions,
+  Seen,
+} from '@sorrel/print';
 
 /** A garden as it was read, and its plan. They belong together: a product of one is the very same in the other. */
 export interface Made {
@@ -46,6 +55,16 @@ export const jobs = {
   }): Promise<Uint8Array> => (await printer()).plantPage(work.plant, work.garden, work.plan, work.options),
   symptoms: async (work: { readonly seen: Seen; readonly options: PageOptions }): Promise<Uint8Array> =>
     (await printer()).symptomsPage(work.seen, work.options),
+  /** One sample of a soil day, with nobody else drawing on the stock. */
+  sample: async ({ garden, place }: { readonly garden: Garden; readonly place: Place }): Promise<Recommendation> => {
+    const [plan] = planGarden({ ...garden, places: [place] }, { explain: true, forecast: true }).recommendations;
+    if (plan === undefined) throw new RangeError(`no plan for ${place.name}`);
+    return plan;
+  },
+  daySummary: async (work: {
+    readonly samples: readonly DaySample[];
+    readonly options: DayOptions;
+  }): Promise<Uint8Array> => (await printer()).daySummary(work.samples, work.options),
   labels: async ({ places, options, base }: LabelWork): Promise<Uint8Array> =>
     (await printer()).labels(places, { ...options, url: ({ id }) => `${base}/place/${id}`, shortId }),
 };

@@ -27,8 +27,10 @@ interface Thread {
 // The bundle has the thread beside itself; only tests run the source as it is written.
 const entry = new URL(import.meta.url.endsWith('.ts') ? '../../testing/thread.mjs' : './workshop.mjs', import.meta.url);
 
+export const usualThreads = (): number => Math.min(MOST_THREADS, availableParallelism());
+
 /** @param most threads; each is started when it is first needed */
-export function createWorkshop(most = Math.min(MOST_THREADS, availableParallelism())): Workshop {
+export function createWorkshop(most = usualThreads()): Workshop {
   const threads: Thread[] = [];
   const queue: Waiting[] = [];
   let closing: Promise<void> | undefined;

@@ -12,6 +12,10 @@ export interface HandoutExtras {
   readonly garden?: string;
   /** Number on the sample bag or the laboratory's report. */
   readonly sampleId?: string;
+  /** Who takes it home, by first name. With it, or with `url`, the code on the bag is the title of the page. */
+  readonly person?: string;
+  /** Address of the plan, printed as a QR code. */
+  readonly url?: string;
   /** Name and telephone or address of the adviser who hands it out. */
   readonly contact?: string;
 }
@@ -22,9 +26,9 @@ export function handoutContent(place: Place, advice: Recommendation, extras: Han
   const [headline = '', ...reasons] = once(speaker, advice.reasons, said);
   const doses = dosesOf(advice, speaker);
   return {
-    name: place.name,
+    ...titleOf(place, extras, speaker),
     id: place.id,
-    extent: extent(place, speaker),
+    url: extras.url ?? '',
     garden: extras.garden ?? '',
     sample: extras.sampleId ?? '',
     decision: decisionOf(advice.decision, speaker),
@@ -55,6 +59,15 @@ export function handoutContent(place: Place, advice: Recommendation, extras: Han
     contact: extras.contact === undefined ? '' : speaker.word('print.who-contact', { contact: extras.contact }),
     working: workingOf(advice.derivation, speaker),
   };
+}
+
+/** A bag of soil is known by its code and by who brought it, a bed by its name. */
+function titleOf(place: Place, { sampleId, person, url }: HandoutExtras, speaker: Speaker) {
+  const whole = extent(place, speaker);
+  if (sampleId === undefined || (person === undefined && url === undefined)) return { name: place.name, extent: whole };
+  const name = person === undefined ? sampleId : `${sampleId} · ${person}`;
+  const told = place.name === sampleId || place.name === person || place.name === name;
+  return { name, extent: told ? whole : speaker.word('print.day-place', { place: place.name, extent: whole }) };
 }
 
 function needText(place: Place, advice: Recommendation, speaker: Speaker): string {

@@ -21,9 +21,16 @@ const pages = `
   if value == "" { box(width: 9em, height: 1em, stroke: (bottom: 0.6pt)) } else { text(size: small, weight: "bold", value) },
 )
 
-#let head(h) = {
+#let the-code(h, qr) = {
+  image(bytes(qr), format: "svg", width: 25mm, alt: h.url)
+  align(center, block(above: 0pt, text(size: 7pt, w.scan)))
+}
+
+#let head(h, qr) = {
+  let facts-wide = if qr == "" { 38% } else { 34% }
   grid(
-    columns: if large { 1 } else { (1fr, 38%) }, column-gutter: 1.5em, row-gutter: 0.5em,
+    columns: if large { if qr == "" { 1 } else { (1fr, 25mm) } } else if qr == "" { (1fr, facts-wide) } else { (1fr, facts-wide, 25mm) },
+    column-gutter: if qr == "" { 1.5em } else { 1em }, row-gutter: 0.5em,
     {
       grid(columns: (2em, 1fr), column-gutter: 0.7em, head-leaf, {
         text(size: if h.name.clusters().len() > 60 { 1.2em } else if h.name.clusters().len() > 26 { 1.5em } else { 1.9em }, weight: "bold", h.name)
@@ -31,11 +38,13 @@ const pages = `
         text(size: 0.9em, h.extent)
       })
     },
-    block(inset: (top: 0.2em), grid(
+    ..(if qr != "" and large { (the-code(h, qr),) } else { () }),
+    grid.cell(colspan: if qr != "" and large { 2 } else { 1 }, block(inset: (top: 0.2em), grid(
       columns: if large { (3.4em, 1fr, 3.4em, 1fr) } else { (3.4em, 1fr) }, column-gutter: 0.7em, row-gutter: 0.5em,
       ..(if h.garden == "" { () } else { fact(w.garden, h.garden) }),
       ..fact(w.plan-day-label, w.plan-day), ..fact(w.sample, h.sample), ..fact(w.id, h.id),
-    )),
+    ))),
+    ..(if qr != "" and not large { (the-code(h, qr),) } else { () }),
   )
 }
 
@@ -122,10 +131,10 @@ const pages = `
   publications(h) })
 }
 
-#let handout(h) = {
+#let handout(h, qr) = {
   counter(page).update(1)
   show heading.where(level: 1): it => it.body
-  head(h)
+  head(h, qr)
   banner(h)
   one-line(h.line)
   align(center, line-key(h.line))
@@ -159,7 +168,7 @@ const pages = `
 
 #for (index, h) in data.handouts.enumerate() {
   if index > 0 { pagebreak(weak: true) }
-  handout(h)
+  handout(h, data.drawings.at(index))
 }
 `;
 

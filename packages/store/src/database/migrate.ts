@@ -2,12 +2,14 @@ import { type Kysely, type Migration, Migrator } from 'kysely';
 import type { DatabaseKind } from './database.ts';
 import { record } from './migrations/0001-record.ts';
 import { photos } from './migrations/0002-photos.ts';
+import { days } from './migrations/0003-days.ts';
 import type { Tables } from './tables.ts';
 
 /** The steps from an empty database to the newest tables, in order. A step that was published is never changed. */
 export const migrations = (kind: DatabaseKind): Readonly<Record<string, Migration>> => ({
   '0001-record': record(kind),
   '0002-photos': photos(kind),
+  '0003-days': days(),
 });
 
 export type Standing = 'empty' | 'older' | 'current' | 'newer';

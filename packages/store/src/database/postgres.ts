@@ -7,6 +7,8 @@ import type { Tables } from './tables.ts';
 /** Names our lock among those of the database ("Srrl"). */
 const lockKey = 0x5372726c;
 
+const tables = ['garden', 'entry', 'photo', 'day_run', 'day_job', 'day_result'] as const;
+
 /** The address without user, password and options. */
 function shownAddress(url: string): string {
   try {
@@ -53,7 +55,7 @@ export function openPostgres(url: string): Database {
 /** Reads every page through the server's checksums, and asks `amcheck` when the server has that extension. */
 async function integrityOf(db: Kysely<Tables>): Promise<readonly string[]> {
   const found: string[] = [];
-  for (const table of ['garden', 'entry', 'photo'] as const)
+  for (const table of tables)
     try {
       await sql`select count(t::text) from ${sql.table(table)} t`.execute(db);
     } catch (error) {
@@ -63,14 +65,14 @@ async function integrityOf(db: Kysely<Tables>): Promise<readonly string[]> {
   if (extension.rows.length === 0) return found;
   const indexes = await sql<{ name: string }>`
     select c.relname as name from pg_index i join pg_class c on c.oid = i.indexrelid
-    where i.indrelid in ('garden'::regclass, 'entry'::regclass, 'photo'::regclass)`.execute(db);
+    where i.indrelid in (${sql.join(tables.map((table) => sql`${sql.lit(table)}::regclass`))})`.execute(db);
   for (const { name } of indexes.rows)
     try {
       await sql`select bt_index_check(${name}::regclass, true)`.execute(db);
     } catch (error) {
       found.push(`${name}: ${error instanceof Error ? error.message : String(error)}`);
     }
-  for (const table of ['garden', 'entry', 'photo']) {
+  for (const table of tables) {
     const rows = await sql<{ msg: string }>`select msg from verify_heapam(${table}::regclass)`.execute(db);
     found.push(...rows.rows.map((row) => `${table}: ${row.msg}`));
   }

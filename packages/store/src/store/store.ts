@@ -1,6 +1,8 @@
 import { fail, ok, type Result } from '@sorrel/engine/derivation';
 import { type Backup, type BackupPlan, backup } from '../backup/backup.ts';
 import type { DatabaseKind } from '../database/database.ts';
+import { createDays } from '../days/days.ts';
+import type { Days } from '../days/types.ts';
 import { problem } from '../problems.ts';
 import { type Assembled, assembleRecord } from '../record/assemble.ts';
 import type { GardenRecord } from '../record/record.ts';
@@ -52,6 +54,8 @@ export interface Store {
   /** The whole garden as one JSON text (`docs/garden-export.md`). */
   exportGarden(garden: string, options?: ExportOptions): Promise<Result<string>>;
   importGarden(text: string): Promise<Result<Imported>>;
+  /** Soil days: plans their samples, each once. */
+  readonly days: Days;
   /** Makes the backup of a day now, unless it is there (SQLite only). */
   backup(plan: BackupPlan, day: string): Promise<Result<Backup>>;
   /** Checks everything that is stored. */
@@ -60,6 +64,8 @@ export interface Store {
 }
 
 export interface StoreOptions {
+  /** Seconds after which another machine may take over a sample of a soil day (PostgreSQL only); default 120. */
+  readonly patience?: number;
   /** Backups before the first change of each day (SQLite only). */
   readonly backups?: BackupPlan & {
     /** What day it is, ISO 8601. */
@@ -79,6 +85,7 @@ export async function openStore(where: string, options: StoreOptions = {}): Prom
   if (!opened.ok) return opened;
   const database = opened.value;
   const records = createRecords();
+  const days = createDays(database, options.patience);
   const daily = dailyBackup(options, (plan, day) => backup(database, plan, day));
   const read = async <T>(garden: string, say: (record: GardenRecord) => T): Promise<Result<T>> => {
     const record = await guarded(database, (db) => records.read(db, garden));
@@ -122,8 +129,12 @@ export async function openStore(where: string, options: StoreOptions = {}): Prom
       return readExport(database, records, text);
     },
     backup: (plan, day) => backup(database, plan, day),
+    days,
     check: () => check(database),
-    close: () => database.close(),
+    async close() {
+      await days.close();
+      await database.close();
+    },
   });
 }
 

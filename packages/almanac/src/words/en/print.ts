@@ -259,6 +259,38 @@ export const print = {
   'print.retest-box': 'Retest, {days}. {why}',
   'print.notes': 'Notes',
 
+  // Soil day
+  'print.day-place': '{place}: {extent}',
+  'print.day-scan': 'Scan for the plan.',
+  'print.title-day-summary': 'Soil day: {day}',
+  'print.day-summary': 'Summary for the one who runs the day',
+  'print.day-private': 'This page names people. Keep it to yourself.',
+  'print.day-samples': '{count} samples',
+  'print.day-sample': '1 sample',
+  'print.day-median': 'middle pH {ph}',
+  'print.day-soils': 'How sour the soils are',
+  'print.day-soils-note': 'Each bar counts the samples in that range of pH. The figure above it is the number.',
+  'print.day-soils-alternative': '{group}: {counts}.',
+  'print.day-count-in': '{count} at pH {range}',
+  'print.day-all': 'All',
+  'print.day-no-neighbourhood': 'not said',
+  'print.day-neighbourhood': 'Neighbourhood',
+  'print.day-under': 'under {ph}',
+  'print.day-over': 'over {ph}',
+  'print.day-between': '{low}–{high}',
+  'print.day-decisions': 'What the plans say',
+  'print.day-problems': 'What was found most often',
+  'print.day-no-call': 'Nobody has to be called.',
+  'print.day-calls': 'Who to call',
+  'print.day-calls-note': 'Something looks wrong or is unsafe. Say it by voice before they spread anything.',
+  'print.day-code': 'Sample',
+  'print.day-person': 'Person',
+  'print.day-why': 'Why',
+  'print.day-shopping': 'What to buy together',
+  'print.day-shopping-note':
+    'First steps only. Later steps wait for each person’s own retest. Check the grade on the bags.',
+  'print.day-some': '…',
+
   // Labels
   'print.label-scan': 'Scan for the plan and the record of this place.',
 

@@ -61,6 +61,8 @@ export const dayScreens: readonly Screen[] = [
   { path: '/', title: 'web.nav-day', icon: 'line', load: () => import('../screens/day/overview.tsx') },
   { path: '/check-in', title: 'web.nav-check-in', icon: 'plus', load: () => import('../screens/day/check-in.tsx') },
   { path: '/labels', title: 'web.day-labels-title', load: () => import('../screens/day/labels.tsx') },
+  { path: '/readings', title: 'web.nav-readings', icon: 'test', load: () => import('../screens/day/readings.tsx') },
+  { path: '/meters', title: 'web.day-meters-title', load: () => import('../screens/day/meters.tsx') },
   {
     path: '/settings',
     title: 'web.nav-settings',

@@ -9,6 +9,7 @@ import { firstView } from './first-view.ts';
 import { forecastLines } from './forecast-lines.ts';
 import { benchIntake } from './intake.ts';
 import { tableMemory } from './memory.ts';
+import { placingSection } from './placing-section.ts';
 import type * as Recommendations from './recommendations.ts';
 import { fixed, verdict } from './report.ts';
 import { placeReading } from './server.ts';
@@ -107,6 +108,9 @@ say();
 await benchIntake(say, quick);
 say();
 for (const line of await forecastLines(quick)) say(line);
+say();
+
+await placingSection(say, quick);
 say();
 
 say('## The web and its server');

@@ -154,12 +154,7 @@ function spotOf(
   const mustRanges = musts.map((plant) => rangeIn(place, plant));
   const own = place.target;
   const all: Range[] = own === undefined ? [...ranges, ...mustRanges] : [...ranges, ...mustRanges, own];
-  const reach = movesOf(
-    place,
-    all.flatMap(({ low, high }) => [low, high]),
-    products,
-    settings,
-  );
+  const reach = movesOf(place, all, products, settings);
   const holding = own === undefined ? mustRanges : [own];
   const low = Math.max(...holding.map((range) => range.low));
   const high = Math.min(...holding.map((range) => range.high));

@@ -1,5 +1,7 @@
+import { mergeAlike } from './alike.ts';
 import type { Board, Spot } from './board.ts';
 import { greedy } from './greedy.ts';
+import { mend } from './mend.ts';
 import { buildModel } from './model.ts';
 import { type Choice, readBack } from './read-back.ts';
 import type { Solver } from './solver.ts';
@@ -23,7 +25,7 @@ export function withMoves(board: Board, moves: readonly number[]): Board {
 const ONLY = { from: 0, to: 0 };
 
 /**
- * Finds who grows where and when for settled moves: by the greedy rule, which nearly always does, else by the programme.
+ * Finds who grows where and when for settled moves: by rounds of the greedy rule, which mostly do, else by the programme.
  *
  * @param mostUnmet pieces that may be left out
  * @returns undefined when there is no such calendar, or the solver was stopped before it found one
@@ -35,11 +37,41 @@ export function calendarFor(
   solver: Solver,
 ): Choice | undefined {
   const settled = withMoves(board, moves);
-  const quick = greedy(settled);
-  const found = unmetOf(quick) <= mostUnmet ? quick : searched(settled, mostUnmet, solver);
+  const merged = mergeAlike(settled);
+  const alike = quickly(merged.board, mostUnmet) ?? searched(merged.board, mostUnmet, solver);
+  const found = alike === undefined ? undefined : merged.split(alike);
   if (found === undefined) return undefined;
   const moved = board.spots.reduce((sum, spot, at) => sum + (spot.moves[moves[at] as number]?.currency ?? 0), 0);
   return { ...found, moves, moved };
+}
+
+/** Rounds of the greedy rule, each with what had no place in the one before at the head of the queue. */
+const ROUNDS = 60;
+
+function quickly(board: Board, mostUnmet: number): Choice | undefined {
+  for (const sought of [undefined, soughtOf(board)]) {
+    let queue: readonly number[] = [];
+    for (let round = 0; round < ROUNDS; round++) {
+      const choice = greedy(board, queue, sought);
+      if (unmetOf(choice) <= mostUnmet) return choice;
+      const mended = mend(board, choice);
+      if (unmetOf(mended) <= mostUnmet) return mended;
+      const short = mended.unmet.flatMap((list, index) => (list.some((pieces) => pieces > 0) ? [index] : []));
+      queue = [...short, ...queue.filter((index) => !short.includes(index))];
+    }
+  }
+  return undefined;
+}
+
+/** By place: the shares of their ground that all plants which may grow there need, in whole numbers so that near ones count as the same. */
+function soughtOf({ spots, items, seasons }: Board): number[] {
+  const shares = items.map(({ demand }, index) => {
+    const room = spots.reduce((sum, spot) => sum + (spot.suits[index] === undefined ? 0 : spot.room), 0) * seasons;
+    return room === 0 ? 0 : demand.reduce((sum, each) => sum + each, 0) / room;
+  });
+  return spots.map(({ suits }) =>
+    Math.round(shares.reduce((sum, share, index) => sum + (suits[index] === undefined ? 0 : share), 0)),
+  );
 }
 
 function searched(board: Board, mostUnmet: number, solver: Solver): Choice | undefined {

@@ -4,6 +4,7 @@ import type { Choice } from './read-back.ts';
 
 interface State {
   readonly spot: Spot;
+  readonly sought: number;
   /** Moves that suit all that grows here so far. */
   from: number;
   to: number;
@@ -16,13 +17,17 @@ interface State {
 /**
  * What a careful gardener does without a programme: the plant with the fewest possible places first, each in turn where
  * it costs least at that moment, then in the tightest place that holds it all. Used as the baseline that the optimum is held against.
+ *
+ * @param first items that go before all others, in this order
+ * @param sought by place, how much others want it: of places that cost the same the least sought is taken
  */
-export function greedy(board: Board): Choice {
+export function greedy(board: Board, first: readonly number[] = [], sought?: readonly number[]): Choice {
   const { items, seasons, spots } = board;
-  const states = spots.map((spot): State => {
+  const states = spots.map((spot, at): State => {
     const free = new Array<number>(seasons).fill(spot.room);
     return {
       spot,
+      sought: sought?.[at] ?? 0,
       from: 0,
       to: spot.moves.length - 1,
       free,
@@ -37,7 +42,8 @@ export function greedy(board: Board): Choice {
       });
   const unmet = items.map(() => new Array<number>(seasons).fill(0));
   const chances = items.map((_, index) => spots.filter((spot) => spot.suits[index] !== undefined).length);
-  const order = items.map((_, index) => index).sort((a, b) => (chances[a] as number) - (chances[b] as number) || a - b);
+  const rest = items.map((_, index) => index).filter((index) => !first.includes(index));
+  const order = [...first, ...rest.sort((a, b) => (chances[a] as number) - (chances[b] as number) || a - b)];
   for (const index of order) {
     const item = items[index];
     if (item === undefined) continue;
@@ -115,8 +121,9 @@ export function greedy(board: Board): Choice {
   }
 }
 
-/** Whether a place holds what is wanted more snugly than another: the tightest that holds it all, else the roomiest. */
+/** Whether a place is less sought than another or holds what is wanted more snugly: the tightest that holds it all, else the roomiest. */
 function better(state: State, best: State | undefined, season: number, wanted: number): boolean {
+  if (best !== undefined && state.sought !== best.sought) return state.sought < best.sought;
   const here = state.free[season] as number;
   const there = best?.free[season] ?? 0;
   return here >= wanted ? there < wanted || here < there : here > there;

@@ -43,7 +43,7 @@ const UNBOUNDED_OR_INFEASIBLE = 9;
  */
 export function highsSolver(highs: HighsLike, seconds?: number): Solver {
   const limit = seconds === undefined ? {} : { time_limit: seconds };
-  return (model: LinearModel): Solved => {
+  return (model: LinearModel, nodes?: number): Solved => {
     const numCols = model.cost.length;
     const numRows = model.rowLower.length;
     if (numCols === 0) return { status: 'optimal', objective: 0, bound: 0, values: model.cost };
@@ -68,6 +68,7 @@ export function highsSolver(highs: HighsLike, seconds?: number): Solver {
     try {
       // The usual gap of one in ten thousand is no proof; a tenth of a gram is.
       instance.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-4, ...limit });
+      if (nodes !== undefined) instance.options.set({ mip_max_nodes: nodes });
       instance.run();
       const status = instance.getModelStatus();
       if (status === INFEASIBLE || status === UNBOUNDED_OR_INFEASIBLE)

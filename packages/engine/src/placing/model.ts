@@ -103,6 +103,7 @@ export function buildModel(board: Board, options: BuildOptions = {}): Built {
     }
     return short;
   });
+  if (options.noRotation !== true) for (const [family, members] of byFamily) coverRows(family, members);
   if (options.mostUnmet !== undefined) {
     unmet.forEach((list, index) => {
       for (const column of list) if (column !== NONE) b.entry(column, items[index]?.stays ? seasons : 1);
@@ -125,43 +126,102 @@ export function buildModel(board: Board, options: BuildOptions = {}): Built {
         for (let index = 0; index < items.length; index++)
           if (spot.suits[index]?.[side] === at && pieces[index]?.[season] !== NONE) decisive = true;
         if (!decisive) continue;
+        let most = 0;
         for (let index = 0; index < items.length; index++) {
           const suits = spot.suits[index];
           const column = pieces[index]?.[season] as number;
           if (suits === undefined || column === NONE) continue;
-          if (side === 'from' ? suits.from >= at : suits.to <= at) b.entry(column, 1);
+          if (side === 'from' ? suits.from < at : suits.to > at) continue;
+          b.entry(column, 1);
+          most += b.most(column);
         }
-        if (side === 'from')
-          for (let move = at; move < moves.length; move++) b.entry(moves[move] as number, -spot.room);
-        else for (let move = 0; move <= at; move++) b.entry(moves[move] as number, -spot.room);
+        const first = side === 'from' ? at : 0;
+        const last = side === 'from' ? moves.length - 1 : at;
+        const holds = Math.min(spot.room, most);
+        for (let move = first; move <= last; move++) b.entry(moves[move] as number, -holds);
         b.close(Number.NEGATIVE_INFINITY, 0);
       }
   }
 
   /** A family grows here in no two seasons closer than its interval. What is fixed against that is left to the gardener. */
-  function familyRows(spot: Spot, { pieces }: SpotColumns, family: string, members: readonly number[]) {
+  function familyRows(spot: Spot, { moves, pieces }: SpotColumns, family: string, members: readonly number[]) {
     const years = board.rotation(spot, family).years;
-    const active = Array.from({ length: seasons }, (_, season) =>
-      members.some((index) => pieces[index]?.[season] !== NONE),
+    const holds = Array.from({ length: seasons }, (_, season) =>
+      Math.min(
+        spot.room,
+        members.reduce((sum, index) => sum + mostIn(pieces[index]?.[season] as number), 0),
+      ),
     );
-    if (years < 2 || active.filter(Boolean).length < 2 || breaksRotation(board, spot, family)) return undefined;
-    const columns = active.map((is) => (is ? b.column(0, 0, 1, true) : NONE));
+    if (years < 2 || holds.filter((most) => most > 0).length < 2 || breaksRotation(board, spot, family))
+      return undefined;
+    const columns = holds.map((most) => (most > 0 ? b.column(0, 0, 1, true) : NONE));
     columns.forEach((column, season) => {
       if (column === NONE) return;
-      for (const index of members) {
+      const most = holds[season] as number;
+      const here = members.flatMap((index) => {
         const piece = pieces[index]?.[season] as number;
-        if (piece !== NONE) b.entry(piece, 1);
-      }
-      b.entry(column, -spot.room);
+        return piece === NONE ? [] : [piece];
+      });
+      for (const piece of here) b.entry(piece, 1);
+      b.entry(column, -most);
       b.close(Number.NEGATIVE_INFINITY, 0);
+      for (const piece of here) {
+        if (b.most(piece) >= most) continue;
+        b.entry(piece, 1);
+        b.entry(column, -b.most(piece));
+        b.close(Number.NEGATIVE_INFINITY, 0);
+      }
     });
+    const suiting = suitingMoves(spot, members, pieces);
     const window = Math.min(years, seasons);
     for (let first = 0; first + window <= seasons; first++) {
       for (let season = first; season < first + window; season++)
         if (columns[season] !== NONE) b.entry(columns[season] as number, 1);
-      b.close(0, 1);
+      // A family has its turn only where a move suits one of its plants.
+      const bound = moves.length > 0 && suiting.length < moves.length;
+      if (bound) for (const move of suiting) b.entry(moves[move] as number, -1);
+      b.close(Number.NEGATIVE_INFINITY, bound ? 0 : 1);
     }
     return columns;
+  }
+
+  function suitingMoves(spot: Spot, members: readonly number[], pieces: SpotColumns['pieces']): number[] {
+    return spot.moves.flatMap((_, move) =>
+      members.some((index) => {
+        const suits = spot.suits[index];
+        if (!(pieces[index] ?? []).some((column) => column !== NONE)) return false;
+        // What is fixed against the pH is here whatever the move.
+        return suits === undefined || (suits.from <= move && move <= suits.to);
+      })
+        ? [move]
+        : [],
+    );
+  }
+
+  function mostIn(column: number): number {
+    return column === NONE ? 0 : b.most(column);
+  }
+
+  /** The turns of a family in a season together hold what is wanted of it: the same said of whole turns, which the solver can cut by. */
+  function coverRows(family: string, members: readonly number[]): void {
+    for (let season = 0; season < seasons; season++) {
+      let wanted = members.reduce((sum, index) => sum + (items[index]?.demand[season] as number), 0);
+      if (wanted === 0) continue;
+      for (const [at, { pieces, families }] of spots.entries()) {
+        const holds = Math.min(
+          board.spots[at]?.room ?? 0,
+          members.reduce((sum, index) => sum + mostIn(pieces[index]?.[season] as number), 0),
+        );
+        const turn = families.get(family)?.[season] ?? NONE;
+        if (turn === NONE) wanted -= holds;
+        else b.entry(turn, holds);
+      }
+      for (const index of members) {
+        const column = unmet[index]?.[season] ?? NONE;
+        if (column !== NONE) b.entry(column, 1);
+      }
+      b.close(wanted, Number.POSITIVE_INFINITY);
+    }
   }
 }
 

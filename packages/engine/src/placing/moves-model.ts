@@ -28,6 +28,8 @@ interface Lane {
   readonly season: number | undefined;
   /** Seasons the pieces stand, for plants that stay. */
   readonly weight: number;
+  /** Most it can hold over all seasons, in pieces times seasons. */
+  readonly most: number;
 }
 
 /**
@@ -53,7 +55,7 @@ export function buildMovesModel(board: Board, options: MovesOptions = {}): Moves
       for (const lane of now) b.entry(lane.column, 1);
       if (now.length > 0) b.close(0, spot.room);
     }
-    suitRows(b, spot, moves[at] as number[], here, seasons);
+    suitRows(b, board, spot, moves[at] as number[], here);
     familyRows(b, board, spot, here);
   });
   const byItem = items.map((): Lane[] => []);
@@ -91,65 +93,104 @@ export function buildMovesModel(board: Board, options: MovesOptions = {}): Moves
   return { model: b.model(), moves };
 }
 
-/** One column a move, of which exactly one is made; none where there is no choice. */
+/** One column a move, of which exactly one is made; none where there is neither a choice nor a cost. */
 export function moveColumns(b: ModelBuilder, spot: Spot, least: 'moved' | 'unmet'): number[] {
-  if (spot.moves.length < 2) return [];
+  if (spot.moves.length < 2 && (spot.moves[0]?.currency ?? 0) === 0) return [];
   const columns = spot.moves.map((move) => b.column(least === 'moved' ? move.currency : 0, 0, 1, true));
   for (const column of columns) b.entry(column, 1);
   b.close(1, 1);
   return columns;
 }
 
-function lanesOf(b: ModelBuilder, { items, seasons, ...board }: Board, spot: Spot): Lane[] {
+/** Seasons a family may grow in one place, by its rest; all of them where the gardener broke the rest already. */
+function turnsOf(board: Board, spot: Spot, family: string): number {
+  const { years } = board.rotation(spot, family);
+  return years < 2 || breaksRotation(board, spot, family) ? board.seasons : Math.ceil(board.seasons / years);
+}
+
+function lanesOf(b: ModelBuilder, board: Board, spot: Spot): Lane[] {
+  const { items, seasons } = board;
   const lanes: Lane[] = [];
   items.forEach((item, index) => {
     const suits = spot.suits[index] !== undefined;
-    let [low, high] = [0, 0];
     const open = Array.from({ length: seasons }, (_, season) => {
       const here = spot.fixed.get(index)?.[season] ?? 0;
       const most = suits ? Math.min(spot.room, item.demand[season] as number) : here;
-      const rests = !item.stays && restsFrom({ items, seasons, ...board }, spot, item.family, season);
-      const top = rests ? here : most;
-      low += here;
-      high += top;
-      return { here, top };
+      const rests = !item.stays && restsFrom(board, spot, item.family, season);
+      return { here, top: rests ? here : most };
     });
-    if (high === 0) return;
-    if (item.stays) {
-      const { here, top } = open[0] as (typeof open)[number];
-      lanes.push({ column: b.column(0, here, top, true), item: index, season: undefined, weight: seasons });
-    } else if (item.demand.every((wanted) => wanted > 0))
-      lanes.push({ column: b.column(0, low, high, false), item: index, season: undefined, weight: 1 });
-    else
+    const add = (least: number, most: number, season: number | undefined, weight: number): void => {
+      if (most <= 0) return;
+      lanes.push({ column: b.column(0, least, most, item.stays), item: index, season, weight, most: weight * most });
+    };
+    const [first] = open;
+    if (item.stays) add(first?.here ?? 0, first?.top ?? 0, undefined, seasons);
+    else if (item.demand.every((wanted) => wanted > 0)) {
+      // No more than its turns allow, each with no more than one season asks for: so a family that must find a new place
+      // every season needs that many places.
+      const tops = open.map(({ top }) => top).sort((a, c) => c - a);
+      const turns = tops.slice(0, turnsOf(board, spot, item.family));
+      const least = open.reduce((sum, { here }) => sum + here, 0);
+      add(
+        least,
+        Math.max(
+          least,
+          turns.reduce((sum, top) => sum + top, 0),
+        ),
+        undefined,
+        1,
+      );
+    } else
       open.forEach(({ here, top }, season) => {
-        if (top > 0) lanes.push({ column: b.column(0, here, top, false), item: index, season, weight: 1 });
+        add(here, top, season, 1);
       });
   });
   return lanes;
 }
 
-/** All that need a sweeter end fill nothing unless a move reaches it, and no more than the place in all its seasons; the same from the other side. */
-function suitRows(
-  b: ModelBuilder,
-  { suits, moves, room }: Spot,
-  columns: readonly number[],
-  lanes: readonly Lane[],
-  seasons: number,
-): void {
+/** Most that some lanes can hold together in one place: each no more than its own, a family no more than its turns. */
+function mostOf(board: Board, spot: Spot, lanes: readonly Lane[]): number {
+  let sum = 0;
+  const families = new Map<string, number>();
+  for (const { item, most } of lanes) {
+    const { stays, family } = board.items[item] as Board['items'][number];
+    if (stays) sum += most;
+    else families.set(family, (families.get(family) ?? 0) + most);
+  }
+  for (const [family, most] of families) sum += Math.min(most, turnsOf(board, spot, family) * spot.room);
+  return Math.min(sum, board.seasons * spot.room);
+}
+
+/**
+ * All that need at least this pH fill nothing unless a move reaches it; the same from the other side, and for all that
+ * want the same stretch.
+ */
+function suitRows(b: ModelBuilder, board: Board, spot: Spot, columns: readonly number[], lanes: readonly Lane[]): void {
+  const { suits, moves } = spot;
+  const last = moves.length - 1;
   if (columns.length === 0) return;
-  for (const side of ['from', 'to'] as const)
-    for (let at = 0; at < moves.length; at++) {
-      if (side === 'from' ? at === 0 : at === moves.length - 1) continue;
-      if (!lanes.some(({ item }) => suits[item]?.[side] === at)) continue;
-      const low = side === 'from' ? at : 0;
-      const high = side === 'from' ? moves.length : at + 1;
-      for (const { column, item, weight } of lanes) {
-        const suit = suits[item];
-        if (suit !== undefined && (side === 'from' ? suit.from >= at : suit.to <= at)) b.entry(column, weight);
-      }
-      for (let move = low; move < high; move++) b.entry(columns[move] as number, -room * seasons);
-      b.close(Number.NEGATIVE_INFINITY, 0);
-    }
+  const row = (from: number, to: number, belongs: (suit: { from: number; to: number }) => boolean): void => {
+    const members = lanes.filter(({ item }) => {
+      const suit = suits[item];
+      return suit !== undefined && belongs(suit);
+    });
+    if (members.length === 0) return;
+    for (const { column, weight } of members) b.entry(column, weight);
+    const most = mostOf(board, spot, members);
+    for (let move = from; move <= to; move++) b.entry(columns[move] as number, -most);
+    b.close(Number.NEGATIVE_INFINITY, 0);
+  };
+  const found = new Set<number>();
+  for (const { item } of lanes) {
+    const suit = suits[item];
+    if (suit === undefined) continue;
+    const { from, to } = suit;
+    const once = (key: number): boolean => !found.has(key) && found.add(key) !== undefined;
+    if (from > 0 && once(from)) row(from, last, (each) => each.from >= from);
+    if (to < last && once(-1 - to)) row(0, to, (each) => each.to <= to);
+    if (from > 0 && to < last && once((from + 1) * 1000 + to))
+      row(from, to, (each) => each.from >= from && each.to <= to);
+  }
 }
 
 /** A family fills a place no more often than its rest allows. */
@@ -163,9 +204,9 @@ function familyRows(b: ModelBuilder, board: Board, spot: Spot, lanes: readonly L
     else list.push(lane);
   }
   for (const [family, list] of families) {
-    const turns = Math.ceil(board.seasons / Math.max(1, board.rotation(spot, family).years));
-    if (turns >= board.seasons || breaksRotation(board, spot, family)) continue;
+    const most = turnsOf(board, spot, family) * spot.room;
+    if (list.reduce((sum, lane) => sum + lane.most, 0) <= most) continue;
     for (const { column } of list) b.entry(column, 1);
-    b.close(0, turns * spot.room);
+    b.close(0, most);
   }
 }

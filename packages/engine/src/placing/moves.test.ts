@@ -4,7 +4,8 @@ import { recommend } from '../plan/recommend.ts';
 import { movesOf } from './moves.ts';
 import { bed, settings } from './testing.ts';
 
-const wanted = [4.5, 5, 5.5, 6, 6.5, 7, 7.5];
+const at = (...values: number[]) => values.map((ph) => ({ low: ph, high: ph }));
+const wanted = at(4.5, 5, 5.5, 6, 6.5, 7, 7.5);
 const costs = (ph: number, area: number) => movesOf(bed('a', ph, area), wanted, [], settings);
 
 describe('movesOf', () => {
@@ -27,7 +28,7 @@ describe('movesOf', () => {
 
   it('comes to the need that the plan of the place works out for the same pH', () => {
     const place = bed('a', 5.2, 7);
-    const { open } = movesOf(place, [6.5], [], settings);
+    const { open } = movesOf(place, at(6.5), [], settings);
     const plan = recommend({ ...place, target: { low: 6.5, high: 7, aim: 6.5 } }, [], settings);
     expect(open.at(-1)?.currency).toBeCloseTo(7 * (plan.requirement?.best ?? Number.NaN), 9);
   });
@@ -43,11 +44,11 @@ describe('movesOf', () => {
       ...test,
       ph: { value: 5, method: 'media-extract' as const },
     }));
-    const { open } = movesOf({ ...pots, tests: tested }, [5.8], [], settings);
-    const double = movesOf({ ...pots, volume: 0.6, tests: tested }, [5.8], [], settings);
+    const { open } = movesOf({ ...pots, tests: tested }, at(5.8), [], settings);
+    const double = movesOf({ ...pots, volume: 0.6, tests: tested }, at(5.8), [], settings);
     expect(open).toHaveLength(2);
     expect(double.open[1]?.currency).toBeCloseTo(2 * (open[1]?.currency ?? Number.NaN), 9);
-    expect(movesOf(pots, [5, 6], [], settings).open.map(({ currency }) => currency)).toEqual([0, 0]);
+    expect(movesOf(pots, at(5, 6), [], settings).open.map(({ currency }) => currency)).toEqual([0, 0]);
   });
 
   it('closes the ways that are not safe or not practical, and says why', () => {
@@ -62,7 +63,7 @@ describe('movesOf', () => {
     expect(with_({ instrument: 'strip' }).open).toHaveLength(1);
     // Sulfur for clay two units down is far above six yearly dressings.
     const clay = { name: 'clay', parts: { sand: 0.2, silt: 0.2, clay: 0.6 }, basis: 'class' } as const;
-    const heavy = movesOf({ ...place, texture: clay, tests: [{ ...test, carbonate: 0 }] }, [4.5], [], settings);
+    const heavy = movesOf({ ...place, texture: clay, tests: [{ ...test, carbonate: 0 }] }, at(4.5), [], settings);
     expect(heavy.noLower?.code).toBe('placing.too-many-dressings');
   });
 });

@@ -11,6 +11,7 @@ import { waterComesFirst } from '../plan/pot-water.ts';
 import type { Target } from '../plan/recommendation.ts';
 import { requirementOf } from '../plan/size.ts';
 import type { Kilogram, Ph } from '../units/si.ts';
+import type { Range } from './ranges.ts';
 
 /** What it takes to bring one place to one pH. */
 export interface Move {
@@ -53,22 +54,30 @@ export const towards = (ph: Ph): Target => ({ low: ph, high: ph, aim: ph, confli
  * between here and there. Free lime, lead, sodium, hard water on pots, an unsafe reading, materials that are refused and
  * needs of more than six dressings close a way, and the reason is kept. A pot without a test is filled afresh, at any pH.
  *
- * @param wanted ends of ranges that plants would need, on the scale of the place, any order, may repeat
+ * Only the ends nearest to the present pH are looked at: going further into a range suits no plant more and costs more.
+ *
+ * @param wanted ranges that plants or the gardener ask for, on the scale of the place, any order, may repeat
  * @source `requirementOf`; limits as in `decide` and `dressingsOf`
  */
-export function movesOf(place: Place, wanted: readonly Ph[], products: readonly Product[], settings: Settings): Moves {
-  const sorted = [...new Set(wanted)].sort((a, b) => a - b);
-  const first = gather(place, towards(sorted[sorted.length >> 1] ?? 6.5), settings, undefined, true);
+export function movesOf(
+  place: Place,
+  wanted: readonly Range[],
+  products: readonly Product[],
+  settings: Settings,
+): Moves {
+  const lows = distinct(wanted.map(({ low }) => low));
+  const highs = distinct(wanted.map(({ high }) => high));
+  const first = gather(place, towards(lows[lows.length >> 1] ?? 6.5), settings, undefined, true);
   const { present } = first;
   if (present === undefined) {
     if (place.kind !== 'container') return { present: undefined, open: [], ...both({ code: 'placing.no-test' }) };
-    return { present: undefined, open: sorted.map(still) };
+    return { present: undefined, open: lows.map(still) };
   }
   const here = present.mean;
   const open: Move[] = [still(here)];
   const closed: { noRaise?: Message; noLower?: Message } = {};
-  const up = sorted.filter((ph) => ph > here);
-  const down = sorted.filter((ph) => ph < here).reverse();
+  const up = lows.filter((ph) => ph > here);
+  const down = highs.filter((ph) => ph < here).reverse();
   for (const [direction, values] of [
     ['raise', up],
     ['lower', down],
@@ -92,6 +101,7 @@ export function movesOf(place: Place, wanted: readonly Ph[], products: readonly 
   return { present: here, sd: present.sd, open: open.sort((a, b) => a.ph - b.ph), ...closed };
 }
 
+const distinct = (values: readonly Ph[]): Ph[] => [...new Set(values)].sort((a, b) => a - b);
 const still = (ph: Ph): Move => ({ ph, currency: 0, direction: 'none', material: 0, dressings: 0, months: 0 });
 const both = (why: Message) => ({ noRaise: why, noLower: why });
 

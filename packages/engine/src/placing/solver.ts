@@ -25,8 +25,12 @@ export interface Solved {
   readonly values: Float64Array | undefined;
 }
 
-/** Solves a model to the proven optimum, or says that there is no solution. */
-export type Solver = (model: LinearModel) => Solved;
+/**
+ * Solves a model to the proven optimum, or says that there is no solution.
+ *
+ * @param nodes stops after this many branches with the best found so far; a first look that is cheap and the same each time
+ */
+export type Solver = (model: LinearModel, nodes?: number) => Solved;
 
 /** Puts a model together row by row. */
 export function modelBuilder() {
@@ -47,6 +51,8 @@ export function modelBuilder() {
       whole.push(isWhole ? 1 : 0);
       return cost.length - 1;
     },
+    /** Most a column can be. */
+    most: (column: number): number => upper[column] as number,
     /** One entry of the row that `close` ends. */
     entry(column: number, value: number): void {
       columns.push(column);

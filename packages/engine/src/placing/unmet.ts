@@ -13,7 +13,8 @@ export function unmetWishes(board: Board, choice: Choice, hindrance: Hindrance):
     const most = Math.max(0, ...short);
     if (most === 0) return [];
     const seasons = short.flatMap((pieces, season) => (pieces > 0 ? [season + 1] : []));
-    const area = most * board.piece;
+    // Whole pieces stand for a little more than was asked.
+    const area = most === Math.max(...item.demand) ? item.wish.area : most * board.piece;
     return [{ plant: item.plant.name, seasons, area, reasons: reasonsFor(board, index, area, hindrance) }];
   });
 }

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -44,6 +44,15 @@ describe('sorrel arrange', () => {
     expect(found.greedy.currency).toBeGreaterThanOrEqual(found.figures.currency - 1e-6);
     expect(found.derivation.steps.at(-1).value).toBeCloseTo(found.figures.currency, 6);
     expect(found.messages[0].text).toMatch(/proved/);
+  });
+
+  it('writes the handout as a PDF', () => {
+    // The typesetter is native and stays where it is installed.
+    symlinkSync(`${root}node_modules`, join(cli.folder, 'node_modules'));
+    const file = join(cli.folder, 'handout.pdf');
+    const { status, stderr } = cli.run(['arrange', garden, '--wishes', demo, '--pdf', file]);
+    expect([status, stderr]).toEqual([0, `The handout is in ${file}.\n`]);
+    expect(readFileSync(file).subarray(0, 5).toString('latin1')).toBe('%PDF-');
   });
 
   it('serves what can be used, names what cannot, and ends with 1', () => {

@@ -9,6 +9,7 @@ export const placingWords = {
   stays: ' (stays)',
   fixed: ' (fixed by you)',
   nothing: 'nothing',
+  wrote: (file: string) => `The handout is in ${file}.`,
   asks: 'What it asks',
   columns: ['', 'Soil moved', 'Material', 'Money', 'Months', 'Places', 'Left out'] as const,
   this: 'This way',
@@ -35,6 +36,7 @@ to grow and what is settled; docs/placing.md tells how to write it.
   --wishes FILE       what is to grow
   --seasons N         seasons to place, 1 to 3, instead of those in the file
   --seconds N         give up the search after so long (default 120)
+  --pdf HANDOUT       write a handout of it too, a PDF of a page or two
   --units metric|us   show metric or US units
   --json              for machines, in SI units
   --ascii             plain letters only

@@ -55,6 +55,23 @@ describe('paper', () => {
     expect((await print(`handouts.pdf?place=${garden}`)).status).toBe(404);
   });
 
+  it('prints an arrangement that the page worked out, and refuses sentences nobody knows', async () => {
+    const figures = { currency: 1, material: 2, months: 6, places: 1, unmet: 0 };
+    const place = {
+      name: 'Long bed',
+      seasons: [[{ plant: 'Tomato', area: 2, stays: false, fixed: true }]],
+      reasons: [{ code: 'placing.fits', parameters: { ph: { value: 6.2, dimension: 'ph' } } }],
+    };
+    const arrangement = { places: [place], unmet: [], clashes: [], apart: [], messages: [], figures, greedy: figures };
+    const send = (told: object) =>
+      server.ask('POST', `/api/gardens/${garden}/print/arrangement.pdf?units=us`, { arrangement: told });
+    const { status, body } = await send(arrangement);
+    expect(status).toBe(200);
+    expect(new TextDecoder('latin1').decode(body.subarray(0, 5))).toBe('%PDF-');
+    expect((await send({ ...arrangement, messages: [{ code: 'placing.poem' }] })).status).toBe(422);
+    expect((await send({ ...arrangement, places: [{}] })).status).toBe(422);
+  });
+
   it('refuses what it cannot print', async () => {
     expect((await print('work-sheet.pdf?paper=napkin')).status).toBe(422);
     expect((await print('poem.csv')).status).toBe(404);

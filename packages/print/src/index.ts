@@ -1,3 +1,4 @@
+export { type ArrangementOptions, arrangementSheet } from './arrangement.ts';
 export { type CalendarOptions, calendar } from './calendar.ts';
 export type { HandoutExtras } from './content/handout-content.ts';
 export type { AnyPlant } from './content/plant-content.ts';

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import type { Message } from '@sorrel/engine/derivation';
 import { readWishes } from '@sorrel/engine/document';
 import { type Arrangement, arrange, highsSolver } from '@sorrel/engine/placing';
@@ -19,6 +19,7 @@ const options = {
   wishes: { type: 'string' },
   seasons: { type: 'string' },
   seconds: { type: 'string' },
+  pdf: { type: 'string' },
 } as const;
 /** Long enough for gardens of sixty places; after that the best found is told, and that it is not proven. */
 const SECONDS = 120;
@@ -53,6 +54,12 @@ export async function run(args: readonly string[]): Promise<number> {
   const result = arrange({ places, products, settings, wishes, rules, seasons }, solver, {
     explain: values.why === true,
   });
+  if (values.pdf !== undefined) {
+    const { arrangementSheet } = await import('@sorrel/print');
+    const paper = { system: speaker.system, printed: settings.today, garden: name, currencySymbol };
+    writeFileSync(values.pdf, arrangementSheet(result, paper));
+    process.stderr.write(`${own.wrote(values.pdf)}\n`);
+  }
   const code = problems.length > 0 ? exit.partly : exit.fine;
   if (values.json) {
     process.stdout.write(

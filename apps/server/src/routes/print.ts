@@ -1,4 +1,5 @@
 import { createRoute, z } from '@hono/zod-openapi';
+import type { Arrangement } from '@sorrel/engine/placing';
 import type { Place } from '@sorrel/engine/plan';
 import type { PrintOptions } from '@sorrel/print';
 import { type Api, json, serve } from '../http/api.ts';
@@ -6,6 +7,7 @@ import { problemContent, Refusal } from '../http/problem-details.ts';
 import { orRefuse } from '../http/store-refusals.ts';
 import type { Planner } from '../planned.ts';
 import { type Room, todayOf } from '../room.ts';
+import { arrangement } from '../schemas/arrangement.ts';
 import { gardenParam, id } from '../schemas/shared.ts';
 import { calendarToken, isCalendarToken } from '../secret.ts';
 import { words } from '../words.ts';
@@ -59,6 +61,19 @@ const signs = createRoute({
     query: query.extend({ place: id.optional().openapi({ description: 'Only this place.' }) }),
   },
   responses: file('application/pdf', 'The labels'),
+});
+
+const arranged = createRoute({
+  method: 'post',
+  path: '/api/gardens/{garden}/print/arrangement.pdf',
+  tags,
+  summary: 'What to grow where, as the page worked it out, on paper',
+  request: {
+    params: gardenParam,
+    query,
+    body: { required: true, content: { 'application/json': { schema: z.strictObject({ arrangement }) } } },
+  },
+  responses: file('application/pdf', 'The arrangement'),
 });
 
 const rows = <N extends 'applications' | 'shopping'>(name: N, summary: string) =>
@@ -154,6 +169,20 @@ export function addPrint(api: Api, room: Room, planner: Planner): void {
     if (only !== undefined && places.length === 0) throw new Refusal('not-found', words.noPlace(only));
     const work = { places, options: optionsOf(units, paper), base: baseOf(garden, c.req.url) };
     return sent(await workshop.run('labels', work), 'application/pdf', 'labels.pdf');
+  });
+
+  serve(api, arranged, async (c) => {
+    const { paper, ...asked } = c.req.valid('query');
+    const { read, units } = await planner.read(c.req.valid('param').garden, asked);
+    const { name, currencySymbol, settings } = read.garden;
+    const options = { ...optionsOf(units, paper), garden: name, currencySymbol, planned: settings.today };
+    // Its schema holds all that is printed.
+    const told = c.req.valid('json').arrangement as unknown as Arrangement;
+    return sent(
+      await workshop.run('arrangement', { arrangement: told, options }),
+      'application/pdf',
+      'arrangement.pdf',
+    );
   });
 
   for (const of of ['applications', 'shopping'] as const)

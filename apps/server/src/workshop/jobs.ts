@@ -1,7 +1,9 @@
 import type { ReadGarden } from '@sorrel/engine/document';
+import type { Arrangement } from '@sorrel/engine/placing';
 import { type Garden, type GardenPlan, type Place, planGarden, type Recommendation } from '@sorrel/engine/plan';
 import type {
   AnyPlant,
+  ArrangementOptions,
   DayOptions,
   DaySample,
   Handout,
@@ -67,6 +69,10 @@ export const jobs = {
   }): Promise<Uint8Array> => (await printer()).daySummary(work.samples, work.options),
   labels: async ({ places, options, base }: LabelWork): Promise<Uint8Array> =>
     (await printer()).labels(places, { ...options, url: ({ id }) => `${base}/place/${id}`, shortId }),
+  arrangement: async (work: {
+    readonly arrangement: Arrangement;
+    readonly options: ArrangementOptions;
+  }): Promise<Uint8Array> => (await printer()).arrangementSheet(work.arrangement, work.options),
 };
 
 /** The end of an id, which differs most between places made at one time. */

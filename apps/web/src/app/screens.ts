@@ -47,6 +47,12 @@ export const screens: readonly Screen[] = [
   { path: '/place/:place/usable', title: 'web.usable', load: () => import('../screens/usable/usable.tsx') },
   { path: '/symptoms', title: 'web.symptoms', load: () => import('../screens/symptoms/symptoms.tsx') },
   { path: '/place/:place/symptoms', title: 'web.symptoms', load: () => import('../screens/symptoms/symptoms.tsx') },
+  {
+    path: '/placing',
+    title: 'web.nav-placing',
+    icon: 'placing',
+    load: () => import('../screens/placing/placing.tsx'),
+  },
   { path: '/print', title: 'web.nav-print', icon: 'print', load: () => import('../screens/print/print.tsx') },
   {
     path: '/settings',

@@ -1,6 +1,10 @@
 /** Hands a text over as a file to keep. */
-export function download(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export const download = (name: string, type: string, text: string): void =>
+  downloadBlob(name, new Blob([text], { type }));
+
+/** The same for what is no text. */
+export function downloadBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

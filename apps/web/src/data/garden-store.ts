@@ -1,4 +1,5 @@
 import type { GardenDocument } from '@sorrel/engine/document';
+import type { Arrangement } from '@sorrel/engine/placing';
 import type { Entry } from '@sorrel/store/entry';
 import type { Assembled, Numbered } from '@sorrel/store/record';
 
@@ -57,6 +58,8 @@ export interface Served {
   keepPhoto(photo: Blob): Promise<string>;
   /** Address of a kept photo. */
   photo(name: string): string;
+  /** The handout of an arrangement of plants. @throws Refused */
+  arrangementPdf(garden: string, units: 'metric' | 'us', arrangement: Arrangement): Promise<Blob>;
   /** Whole address of the garden's calendar, for calendar programs. */
   calendarFeed(garden: string): Promise<string>;
 }

@@ -62,6 +62,12 @@ export function httpStore(base = '/api'): GardenStore {
         return (await ask<{ readonly photo: string }>(`${base}/photos`, sent)).photo;
       },
       photo: (name) => `${base}/photos/${name}`,
+      async arrangementPdf(garden, units, arrangement) {
+        const address = `${at(garden)}/print/arrangement.pdf?units=${units}`;
+        // The working stays here: the page has no room for it.
+        const { derivation: _working, ...told } = arrangement;
+        return (await fetched(address, { method: 'POST', body: JSON.stringify({ arrangement: told }) })).blob();
+      },
       async calendarFeed(garden) {
         const { path } = await ask<{ readonly path: string }>(`${at(garden)}/calendar`);
         return new URL(path, location.origin).href;

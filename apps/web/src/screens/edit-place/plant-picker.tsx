@@ -23,11 +23,16 @@ export function PlantPicker({
   plants,
   potted = false,
   onChange,
+  title = label('web.edit-plants'),
+  listed = true,
 }: {
   readonly plants: Plants;
   /** Offers plants that have a range for pots alone, too. */
   readonly potted?: boolean;
   readonly onChange: (plants: Plants) => void;
+  readonly title?: string;
+  /** Shows what is chosen; false where the screen does so itself. */
+  readonly listed?: boolean;
 }) {
   const [typed, setTyped] = useState('');
   const [own, setOwn] = useState<string>();
@@ -42,12 +47,12 @@ export function PlantPicker({
   return (
     <div className={styles.picker}>
       <label htmlFor={id} className={styles.label}>
-        {label('web.edit-plants')}
+        {title}
       </label>
       <p id={`${id}-hint`} className={styles.hint}>
         {label('web.edit-plants-hint')}
       </p>
-      {plants.length === 0 ? null : (
+      {plants.length === 0 || !listed ? null : (
         <ul className={styles.chosen}>
           {plants.map((plant) => (
             <li key={nameOf(plant)}>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useSearch } from 'wouter';
+import { Link, useSearch } from 'wouter';
 import { useGarden } from '../../app/garden-context.tsx';
 import type { PaperName } from '../../data/garden-store.ts';
 import { useStore } from '../../data/store-context.tsx';
@@ -100,6 +100,9 @@ export default function Print() {
           </Button>
         </div>
         {served === undefined ? null : <p className={page.small}>{label('web.paper-pdf-text')}</p>}
+        <p className={page.small}>
+          {label('web.placing-from-print-text')} <Link href="/placing">{label('web.placing-from-print')}</Link>
+        </p>
       </div>
       <section aria-label={label('web.paper-preview')} className={`${styles.preview} ${large ? styles.large : ''}`}>
         {paper === 'work-sheet' ? <WorkSheet /> : null}

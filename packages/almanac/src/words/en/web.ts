@@ -4,6 +4,7 @@ import { garden } from './web/garden.ts';
 import { gardens } from './web/gardens.ts';
 import { paper } from './web/paper.ts';
 import { place } from './web/place.ts';
+import { placing } from './web/placing.ts';
 import { plants } from './web/plants.ts';
 import { sampling } from './web/sampling.ts';
 import { settings } from './web/settings.ts';
@@ -27,6 +28,7 @@ export const web = {
   ...test,
   ...sampling,
   ...work,
+  ...placing,
   ...paper,
   ...settings,
   ...ways,

@@ -1,5 +1,5 @@
 // Measures ratios within this run, prints them and writes docs/bench.md. `--quick` uses fewer rows and writes nothing;
-// `forecast` runs and prints that part alone.
+// `forecast` or `handouts` runs and prints that part alone.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,6 +7,7 @@ import { bundled } from './bundled.ts';
 import { coldStart } from './cold-start.ts';
 import { firstView } from './first-view.ts';
 import { forecastLines } from './forecast-lines.ts';
+import { handoutLines } from './handout-lines.ts';
 import { benchIntake } from './intake.ts';
 import { tableMemory } from './memory.ts';
 import { placingSection } from './placing-section.ts';
@@ -28,6 +29,11 @@ const mib = (bytes: number) => fixed(bytes / 2 ** 20, 0);
 
 if (process.argv.includes('forecast')) {
   for (const line of await forecastLines(quick)) console.log(line);
+  process.exit();
+}
+
+if (process.argv.includes('handouts')) {
+  for (const line of await handoutLines(quick)) console.log(line);
   process.exit();
 }
 
@@ -148,4 +154,6 @@ else {
       `| ${bed === 'none' ? 'bare page' : bed} | ${control} | ${count} | ${fixed(p50)} | ${control === 'all' && bed !== 'none' ? `**${fixed(p95)}**` : fixed(p95)} | ${bed === 'none' ? '' : verdict(p95, BOUND)} |`,
     );
 }
+say();
+for (const line of await handoutLines(quick)) say(line);
 if (!quick) writeFileSync(new URL('../docs/bench.md', import.meta.url), `${lines.join('\n')}\n`);

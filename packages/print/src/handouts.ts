@@ -1,6 +1,6 @@
 import type { Place, Recommendation } from '@sorrel/engine/plan';
 import { type HandoutExtras, handoutContent } from './content/handout-content.ts';
-import { qrSvg } from './content/qr.ts';
+import { qrPicture } from './content/qr-picture.ts';
 import { handoutDesign } from './designs/handout.typ.ts';
 import { type PrintOptions, paperOf } from './options.ts';
 import { type Speaker, speakerFor } from './speaker.ts';
@@ -51,6 +51,7 @@ export const handout = (
 export function handouts(list: readonly Handout[], options: HandoutOptions): Uint8Array {
   const speaker = speakerFor(options);
   const only = list.length === 1 ? list[0] : undefined;
+  let codes = 0;
   const data = {
     title:
       only === undefined
@@ -62,14 +63,31 @@ export function handouts(list: readonly Handout[], options: HandoutOptions): Uin
     large: options.largePrint === true,
     'every-step': options.everyStep === true,
     words: layoutWords(speaker, options),
-    handouts: list.map(({ place, recommendation, ...extras }) =>
-      handoutContent(place, recommendation, extras, speaker),
-    ),
+    handouts: list.map(({ place, recommendation, ...extras }) => ({
+      ...onPage(handoutContent(place, recommendation, extras, speaker), options),
+      qr: extras.url === undefined ? '' : `picture-${codes++}.png`,
+    })),
   };
   // One handout is read on a screen too, and by screen readers; a pile of hundreds goes to the printer.
-  const drawings = list.map(({ url }) => (url === undefined ? '' : qrSvg(url)));
-  return typeset(handoutDesign, data, { tagged: only !== undefined, fonts: options.fonts ?? [], drawings });
+  const pictures = list.flatMap(({ url }) => (url === undefined ? [] : [qrPicture(url)]));
+  return typeset(handoutDesign, data, { tagged: only !== undefined, fonts: options.fonts ?? [], pictures });
 }
+
+/** Without what this page does not print: three quarters of the words of a handout are the full working. */
+function onPage<C extends HandoutContent>(content: C, { everyStep = false }: HandoutOptions): C {
+  const { working } = content;
+  return {
+    ...content,
+    working: {
+      ...working,
+      rows: everyStep ? working.rows : [],
+      shown: working.shown.map(({ number, title, figure, sources }) => ({ number, title, figure, sources })),
+      sources: everyStep || working.roomForSources ? working.sources : [],
+    },
+  };
+}
+
+type HandoutContent = ReturnType<typeof handoutContent>;
 
 function layoutWords(speaker: Speaker, options: HandoutOptions): Record<string, string> {
   const { word, day } = speaker;

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { value } from '../contract/kit.ts';
 import { openSqlite } from '../src/database/sqlite.ts';
 import { openStore } from '../src/index.ts';
+import { tortureDay } from './day-rounds.ts';
 import { inspect } from './inspect.ts';
 import { torture } from './rounds.ts';
 import { makeTargets, type Targets } from './targets.ts';
@@ -29,6 +30,27 @@ describe('killed in the middle of the work', () => {
     const outcome = await torture(target, times, 7);
     expect(outcome.faults).toEqual([]);
     expect(outcome.acknowledged).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['SQLite, writer killed', 1],
+    ['PostgreSQL, writer killed', 2],
+  ])('%s: plans each sample of a soil day once, with %i programs at it', async (name, programs) => {
+    const target = bench?.targets.find((each) => each.name === name);
+    if (target === undefined) throw new RangeError(name);
+    const outcome = await tortureDay(target, { samples: 120, programs, kills: 4, seed: 21 });
+    expect(outcome.faults).toEqual([]);
+    expect(outcome.kills).toBeGreaterThan(0);
+    expect(outcome.told).toBeGreaterThan(60);
+  });
+
+  it('shares a soil day between two programs on one PostgreSQL', async () => {
+    const target = bench?.targets.find((each) => each.name === 'PostgreSQL, writer killed');
+    if (target === undefined) throw new RangeError('no target');
+    const outcome = await tortureDay(target, { samples: 400, programs: 2, kills: 0, seed: 22 });
+    expect(outcome.faults).toEqual([]);
+    expect(outcome.told).toBe(400);
+    expect(Math.min(...outcome.shares)).toBeGreaterThan(20);
   });
 
   it('loses nothing when the disk takes no more', async () => {

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { tortureDay } from './day-rounds.ts';
 import { torture } from './rounds.ts';
 import { makeTargets } from './targets.ts';
 import { buildWriter } from './victim.ts';
@@ -25,6 +26,23 @@ try {
     );
     for (const fault of faults) console.log(`  ${fault}`);
     failed ||= faults.length > 0 || acknowledged === 0;
+  }
+  for (const [name, programs] of [
+    ['SQLite, writer killed', 1],
+    ['PostgreSQL, writer killed', 2],
+  ] as const) {
+    const target = targets.find((each) => each.name === name);
+    if (target === undefined) throw new RangeError(name);
+    const total = { kills: 0, told: 0, faults: [] as string[] };
+    for (let round = 0; total.kills < times && round < times; round++) {
+      const day = await tortureDay(target, { samples: 300, programs, kills: 20, seed: seed + 100 + round });
+      total.kills += day.kills;
+      total.told += day.told;
+      total.faults.push(...day.faults);
+    }
+    console.log(`Soil days, ${name}: ${total.kills} kills, ${total.told} plans told of, ${total.faults.length} faults`);
+    for (const fault of total.faults) console.log(`  ${fault}`);
+    failed ||= total.faults.length > 0 || total.told === 0;
   }
 } finally {
   await stop();

@@ -2,18 +2,24 @@ import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
-const program = fileURLToPath(new URL('../dist/torture-writer.mjs', import.meta.url));
+const dist = fileURLToPath(new URL('../dist/', import.meta.url));
+const program = `${dist}torture-writer.mjs`;
+const dayProgram = `${dist}torture-day-worker.mjs`;
 
-/** Bundles the writer, so that two hundred of them start quickly. */
+/** Bundles the writer and the worker, so that two hundred of them start quickly. */
 export async function buildWriter(): Promise<void> {
   await build({
-    entryPoints: [fileURLToPath(new URL('./writer.ts', import.meta.url))],
-    outfile: program,
+    entryPoints: {
+      'torture-writer': fileURLToPath(new URL('./writer.ts', import.meta.url)),
+      'torture-day-worker': fileURLToPath(new URL('./day-worker.ts', import.meta.url)),
+    },
+    outdir: dist,
+    outExtension: { '.js': '.mjs' },
     bundle: true,
     platform: 'node',
     format: 'esm',
     target: 'node20',
-    external: ['better-sqlite3', 'pg', 'pg-native', 'kysely'],
+    external: ['better-sqlite3', 'pg', 'pg-native', 'pg-boss', 'kysely'],
     logLevel: 'error',
   });
 }
@@ -25,6 +31,8 @@ export interface Victim {
   readonly gone: Promise<{
     readonly entries: readonly number[];
     readonly photos: readonly string[];
+    /** Codes of the samples whose plans it said it had stored. */
+    readonly plans: readonly string[];
     readonly lost?: string;
   }>;
   /** SIGKILL: the process cannot finish anything. */
@@ -35,10 +43,17 @@ export interface Victim {
 export function startWriter(where: string, seed: number, from: number, room?: number): Victim {
   const command = [process.execPath, program, where, String(seed), String(from)];
   const limited = ['bash', '-c', `ulimit -f ${room}; exec "$0" "$@"`, ...command];
-  const [run = '', ...rest] = room === undefined ? command : limited;
+  return follow(room === undefined ? command : limited);
+}
+
+/** A program that plans the soil day in this store. */
+export const startDayWorker = (where: string): Victim => follow([process.execPath, dayProgram, where]);
+
+function follow([run = '', ...rest]: readonly string[]): Victim {
   const child = spawn(run, rest, { stdio: ['ignore', 'pipe', 'inherit'] });
   const entries: number[] = [];
   const photos: string[] = [];
+  const plans: string[] = [];
   let lost: string | undefined;
   let unread = '';
   let speak: () => void = () => undefined;
@@ -54,7 +69,8 @@ export function startWriter(where: string, seed: number, from: number, room?: nu
       const [word, said = ''] = line.split(' ');
       if (word === 'entry') entries.push(Number(said));
       else if (word === 'photo') photos.push(said);
-      else lost = said;
+      else if (word === 'plan') plans.push(said);
+      else if (word === 'lost') lost = said;
     }
     speak();
   });
@@ -62,7 +78,7 @@ export function startWriter(where: string, seed: number, from: number, room?: nu
     child.on('close', (code, signal) => {
       speak();
       if (signal !== 'SIGKILL' && lost === undefined) lost = `ended by itself with ${code ?? signal}`;
-      resolve({ entries, photos, ...(lost === undefined ? {} : { lost }) });
+      resolve({ entries, photos, plans, ...(lost === undefined ? {} : { lost }) });
     });
   });
   return { firstWord, gone, kill: () => child.kill('SIGKILL') };

@@ -16,6 +16,7 @@ const idFrom = (seed: number, number: number): string => {
 };
 
 export const gardenOf = (seed: number): string => idFrom(seed, 0);
+export const placeIdOf = (seed: number, number: number): string => idFrom(seed, number + 1);
 
 /** Entry of that number in the work of one writer, known to the one who writes and the one who checks. */
 export function entryOf(seed: number, number: number): Entry {

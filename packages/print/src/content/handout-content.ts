@@ -57,7 +57,7 @@ export function handoutContent(place: Place, advice: Recommendation, extras: Han
     ask: once(speaker, advice.ask, said),
     instead: advice.instead.join(', '),
     contact: extras.contact === undefined ? '' : speaker.word('print.who-contact', { contact: extras.contact }),
-    working: workingOf(advice.derivation, speaker),
+    working: workingOf(advice.derivation, speaker, extras.url !== undefined),
   };
 }
 

@@ -27,6 +27,8 @@ export interface Working {
 /** Rows of small print that fit beside the longest safety box, and how many of them leave room for the publications. */
 const MOST_ROWS = 26;
 const MOST_ROWS_WITH_SOURCES = 18;
+/** The same on a page whose code leads to all of them. */
+const MOST_ROWS_BESIDE_A_CODE = 12;
 
 /** A figure of the working as a person reads it: four figures, no exponent for everyday sizes. */
 export function figure(value: number | string): string {
@@ -37,7 +39,7 @@ export function figure(value: number | string): string {
 }
 
 /** The working behind a plan as rows of a table, with the publications cited in it. Figures from memory carry the mark. */
-export function workingOf(derivation: Derivation | undefined, speaker: Speaker): Working {
+export function workingOf(derivation: Derivation | undefined, speaker: Speaker, coded = false): Working {
   const steps = derivation?.steps ?? [];
   const mark = speaker.word('print.memory-mark');
   const keys = new Set(steps.flatMap((step) => [...step.sources, ...step.terms.flatMap((term) => term.source ?? [])]));
@@ -52,12 +54,12 @@ export function workingOf(derivation: Derivation | undefined, speaker: Speaker):
       sources: sourcesOf(step).join(', '),
     }),
   );
-  const leftOut = Math.max(0, rows.length - MOST_ROWS);
+  const leftOut = Math.max(0, rows.length - (coded ? MOST_ROWS_BESIDE_A_CODE : MOST_ROWS));
   return {
     rows,
     shown: rows.slice(leftOut),
     earlier: leftOut === 0 ? '' : speaker.word('print.working-earlier', { number: leftOut }),
-    roomForSources: rows.length <= MOST_ROWS_WITH_SOURCES,
+    roomForSources: !coded && rows.length <= MOST_ROWS_WITH_SOURCES,
     sources: [...keys].sort().map((key) => ({ key, text: short(key) })),
   };
 }

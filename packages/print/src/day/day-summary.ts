@@ -19,11 +19,10 @@ export function daySummary(samples: readonly DaySample[], options: DayOptions): 
   const { word, day } = speaker;
   const summary = summaryOf(samples);
   const said = summaryWords(samples, summary, options);
-  const title = word('print.title-day-summary', { day: options.title });
   // One group without a name is all there is to tell.
   const told = summary.neighbourhoods.some(({ name }) => name !== undefined) ? summary.neighbourhoods : [];
   const data = {
-    title,
+    title: options.title,
     paper: paperOf(options),
     language: options.language ?? 'en',
     size: 11,

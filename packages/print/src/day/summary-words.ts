@@ -50,6 +50,8 @@ export function summaryWords(
 
 /** A sentence that stands for many samples: what differs from one to the next is left open. */
 function general(code: MessageCode, speaker: Speaker, { catalogue = en }: DayOptions): string {
+  const short = `print.day-found-${code.split('.')[1]}`;
+  if (isCode(short)) return speaker.word(short);
   const open = speaker.word('print.day-some');
   const names = [...(catalogue[code] ?? en[code]).matchAll(/\{(\w+)\}/g)].map(([, name = '']) => [name, open]);
   return speaker.word(code, Object.fromEntries(names));
@@ -63,3 +65,5 @@ function phRanges(speaker: Speaker): string[] {
     return speaker.word('print.day-between', { low: tenths(low), high: tenths(high) });
   });
 }
+
+const isCode = (code: string): code is MessageCode => code in en;

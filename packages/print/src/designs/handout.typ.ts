@@ -21,16 +21,22 @@ const pages = `
   if value == "" { box(width: 9em, height: 1em, stroke: (bottom: 0.6pt)) } else { text(size: small, weight: "bold", value) },
 )
 
-#let the-code(h, qr) = {
-  image(bytes(qr), format: "svg", width: 25mm, alt: h.url)
-  align(center, block(above: 0pt, text(size: 7pt, w.scan)))
-}
+// On a day's handout the code leads to the plan, and what it replaces stands in the title already.
+#let the-code(h) = image(h.qr, width: 22mm, scaling: "pixelated", alt: h.url)
 
-#let head(h, qr) = {
-  let facts-wide = if qr == "" { 38% } else { 34% }
+#let head(h) = {
+  let coded = h.qr != ""
+  let facts = (
+    ..(if h.garden == "" { () } else { fact(w.garden, h.garden) }),
+    ..fact(w.plan-day-label, w.plan-day),
+    ..(if coded { ([], text(size: small, w.scan)) } else { (..fact(w.sample, h.sample), ..fact(w.id, h.id)) }),
+  )
+  let in-columns = grid(
+    columns: if large { (3.4em, 1fr, 3.4em, 1fr) } else { (3.4em, 1fr) }, column-gutter: 0.7em, row-gutter: 0.5em, ..facts,
+  )
   grid(
-    columns: if large { if qr == "" { 1 } else { (1fr, 25mm) } } else if qr == "" { (1fr, facts-wide) } else { (1fr, facts-wide, 25mm) },
-    column-gutter: if qr == "" { 1.5em } else { 1em }, row-gutter: 0.5em,
+    columns: if coded { if large { (1fr, 22mm) } else { (1fr, 32%, 22mm) } } else if large { 1 } else { (1fr, 38%) },
+    column-gutter: if coded { 1em } else { 1.5em }, row-gutter: 0.5em,
     {
       grid(columns: (2em, 1fr), column-gutter: 0.7em, head-leaf, {
         text(size: if h.name.clusters().len() > 60 { 1.2em } else if h.name.clusters().len() > 26 { 1.5em } else { 1.9em }, weight: "bold", h.name)
@@ -38,13 +44,9 @@ const pages = `
         text(size: 0.9em, h.extent)
       })
     },
-    ..(if qr != "" and large { (the-code(h, qr),) } else { () }),
-    grid.cell(colspan: if qr != "" and large { 2 } else { 1 }, block(inset: (top: 0.2em), grid(
-      columns: if large { (3.4em, 1fr, 3.4em, 1fr) } else { (3.4em, 1fr) }, column-gutter: 0.7em, row-gutter: 0.5em,
-      ..(if h.garden == "" { () } else { fact(w.garden, h.garden) }),
-      ..fact(w.plan-day-label, w.plan-day), ..fact(w.sample, h.sample), ..fact(w.id, h.id),
-    ))),
-    ..(if qr != "" and not large { (the-code(h, qr),) } else { () }),
+    ..(if coded and large { (the-code(h),) } else { () }),
+    grid.cell(colspan: if coded and large { 2 } else { 1 }, block(inset: (top: 0.2em), in-columns)),
+    ..(if coded and not large { (the-code(h),) } else { () }),
   )
 }
 
@@ -105,7 +107,7 @@ const pages = `
   for s in h.working.sources { text(weight: "bold", s.key); [ ]; s.text; [. ] }
 })
 
-#let working(h) = if h.working.rows.len() > 0 {
+#let working(h) = if h.working.shown.len() > 0 {
   block(breakable: large, above: 1em, small-print({
     heading(level: 2, w.working)
     let lead = (if h.need != "" { w.need + ": " + h.need + "." }, h.working.earlier).filter(each => each not in (none, ""))
@@ -131,10 +133,10 @@ const pages = `
   publications(h) })
 }
 
-#let handout(h, qr) = {
+#let handout(h) = {
   counter(page).update(1)
   show heading.where(level: 1): it => it.body
-  head(h, qr)
+  head(h)
   banner(h)
   one-line(h.line)
   align(center, line-key(h.line))
@@ -168,7 +170,7 @@ const pages = `
 
 #for (index, h) in data.handouts.enumerate() {
   if index > 0 { pagebreak(weak: true) }
-  handout(h, data.drawings.at(index))
+  handout(h)
 }
 `;
 

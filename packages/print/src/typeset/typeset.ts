@@ -14,6 +14,8 @@ export interface Design {
 export interface SettingOptions {
   /** SVG of our own making, for the design to place. */
   readonly drawings?: readonly string[];
+  /** PNG files of our own making, which the design finds as `picture-0.png` and so on. */
+  readonly pictures?: readonly Uint8Array[];
   /** Structure for screen readers; default true. It makes a file four times as large. */
   readonly tagged?: boolean;
   /** Font files beside the packaged ones. */
@@ -25,6 +27,7 @@ const breakHere = `#show "\\u{200b}": box(width: 0pt)\n`;
 
 const room = dirname(fileURLToPath(import.meta.url));
 const dataFile = join(room, 'data.json');
+const pictureFile = (index: number): string => join(room, `picture-${index}.png`);
 const compilers = new Map<string, Typesetter.NodeCompiler>();
 
 /** One compiler for all pages: reading the fonts costs more than setting a page. Loaded when the first page is asked for. */
@@ -51,6 +54,8 @@ export function typeset(design: Design, data: object, options: SettingOptions = 
   const setter = compilerWith(options.fonts ?? []);
   const json = JSON.stringify({ ...safeData(data), drawings: options.drawings ?? [] });
   setter.mapShadow(dataFile, Buffer.from(json));
+  const pictures = options.pictures ?? [];
+  for (const [index, picture] of pictures.entries()) setter.mapShadow(pictureFile(index), Buffer.from(picture));
   try {
     // Asked for only where a long word needs it: the rule has to look through every text of every page.
     const source = json.includes(BREAK) ? breakHere + design.source : design.source;
@@ -60,6 +65,7 @@ export function typeset(design: Design, data: object, options: SettingOptions = 
     return new Uint8Array(setter.pdf(set, { pdfTags: options.tagged ?? true }));
   } finally {
     setter.unmapShadow(dataFile);
+    for (const index of pictures.keys()) setter.unmapShadow(pictureFile(index));
     // What earlier pages left in the typesetter's memory must not grow without end in a server.
     setter.evictCache(4);
   }

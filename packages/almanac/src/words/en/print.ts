@@ -261,9 +261,8 @@ export const print = {
 
   // Soil day
   'print.day-place': '{place}: {extent}',
-  'print.day-scan': 'Scan for the plan.',
-  'print.title-day-summary': 'Soil day: {day}',
-  'print.day-summary': 'Summary for the one who runs the day',
+  'print.day-scan': 'Scan the code to open the plan.',
+  'print.day-summary': 'Summary of the soil day',
   'print.day-private': 'This page names people. Keep it to yourself.',
   'print.day-samples': '{count} samples',
   'print.day-sample': '1 sample',
@@ -290,6 +289,18 @@ export const print = {
   'print.day-shopping-note':
     'First steps only. Later steps wait for each person’s own retest. Check the grade on the bags.',
   'print.day-some': '…',
+  'print.day-found-raise': 'Too sour. Lime will mend it.',
+  'print.day-found-sour-no-rate': 'Too sour, but the test gives no safe amount of lime.',
+  'print.day-found-home-reading-sour': 'Too sour by a home reading. A laboratory test comes first.',
+  'print.day-found-lower': 'Too limy. Sulfur will mend it.',
+  'print.day-found-limy-no-rate': 'Too limy, but the test gives no safe amount of sulfur.',
+  'print.day-found-home-reading-limy': 'Too limy by a home reading. A laboratory test comes first.',
+  'print.day-found-in-range': 'Right as it is.',
+  'print.day-found-within-error': 'So close to right that the test cannot tell the difference.',
+  'print.day-found-free-lime': 'Too limy, with free lime that uses up any sulfur.',
+  'print.day-found-no-ph': 'No pH reading.',
+  'print.day-found-conflict': 'Plants that want different soil stand together.',
+  'print.day-found-extreme-low': 'Sour far beyond what is usual. It has a cause that must be found.',
 
   // Labels
   'print.label-scan': 'Scan for the plan and the record of this place.',

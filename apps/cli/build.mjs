@@ -36,7 +36,7 @@ export async function buildCli(outdir = `${here}dist`) {
     define: { 'process.env.SORREL_VERSION': JSON.stringify(version) },
     alias: { yaml },
     // Only commands that open the record load these; one of them is native.
-    external: ['better-sqlite3', 'pg', 'kysely'],
+    external: ['better-sqlite3', 'pg', 'pg-boss', 'kysely'],
     // Packages written for `require` find it here.
     banner: {
       js: "import{createRequire as sorrelRequire}from'node:module';const require=sorrelRequire(import.meta.url);",

@@ -51,7 +51,7 @@ export async function gardenFor(values: GardenValues, files: readonly string[], 
 }
 
 /** The document named, or the garden of a record as it stands. */
-async function documentOf(
+export async function documentOf(
   files: readonly string[],
   store: string | undefined,
   garden: string | undefined,

@@ -10,6 +10,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   bed: () => import('./commands/bed.ts'),
   table: () => import('./commands/table.ts'),
   intake: () => import('./commands/intake.ts'),
+  day: () => import('./commands/day.ts'),
   forecast: () => import('./commands/forecast.ts'),
   account: () => import('./commands/account.ts'),
   learned: () => import('./commands/learned.ts'),

@@ -1,3 +1,4 @@
+import { dayHelp } from './day-words.ts';
 import { intakeHelp } from './intake-words.ts';
 import { nutrientHelp } from './nutrients-words.ts';
 import { placingHelp } from './placing-words.ts';
@@ -190,6 +191,7 @@ export const help: Readonly<Record<string, string>> = {
   ...nutrientHelp,
   ...placingHelp,
   ...intakeHelp,
+  ...dayHelp,
   all: `Sorrel keeps every bed, plot and container in the pH range its plants need.
 
   sorrel plan GARDEN        plan a whole garden from its document (YAML or JSON)
@@ -200,6 +202,7 @@ export const help: Readonly<Record<string, string>> = {
   sorrel bed --ph 5.4 ...   plan one bed from what you type
   sorrel table TESTS.csv    plan each row of a table of soil tests
   sorrel intake FILE        read a table as a laboratory sends it, and plan its rows
+  sorrel day GARDEN         plan a soil day, a page for each person
   sorrel arrange GARDEN     what to grow where, so that the least soil is moved
   sorrel usable GARDEN      what its pH does to the nutrients, and what is locked
   sorrel leaves             what may lie behind what you see on a plant

@@ -8,6 +8,7 @@ export * from './json-schema.ts';
 export { learnedReport } from './learned-report.ts';
 export { type PlanReport, planReport } from './plan-report.ts';
 export { type ReadGarden, readGarden } from './read-garden.ts';
+export { readSamples, type SampledPlace } from './read-samples.ts';
 export { type ReadWishes, readWishes } from './read-wishes.ts';
 export { type RowReader, type RowResult, rowReader } from './row.ts';
 export { rowColumns } from './row-columns.ts';

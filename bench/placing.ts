@@ -27,6 +27,9 @@ export interface PlacedGarden {
   readonly greedyUnmet: number;
 }
 
+/** Each search of the solver gives up after so long; a garden that needs longer is told as not proven. */
+const SECONDS = 60;
+
 /**
  * Times placing against the solver's own time on the same models in the same call, and holds it against greedy placing.
  *
@@ -40,7 +43,7 @@ export async function placingBench(
 ): Promise<PlacingBench> {
   // Where the package keeps its own WebAssembly, since the bench itself is bundled.
   const wasm = fileURLToPath(import.meta.resolve('highs/runtime'));
-  const solve = highsSolver(await loadHighs({ locateFile: () => wasm }), 600);
+  const solve = highsSolver(await loadHighs({ locateFile: () => wasm }), SECONDS);
   let spent = 0;
   const timedSolver: Solver = (model, nodes) => {
     const start = performance.now();

@@ -179,6 +179,27 @@ describe('arrange', () => {
 });
 
 describe('an arrangement', () => {
+  it('is never worse than plant by plant, and says that it is not proven, when the solver is stopped at once', () => {
+    const stopped: Solver = (model) => {
+      const found = solver(model);
+      // The worst that may be held: a solution without the proof, at the highest cost there is.
+      const dear = solver({ ...model, cost: model.cost.map((each) => -each) });
+      return { ...found, status: 'stopped', bound: 0, values: dear.values, objective: dear.objective };
+    };
+    const garden = input({
+      places: [bed('sour', 5, 3), bed('sweet', 6.8, 3)],
+      wishes: [
+        { plant: cabbage, area: 2 },
+        { plant: bean, area: 1 },
+      ],
+    });
+    const result = arrange(garden, stopped, { runnerUp: false });
+    expect(result.proven).toBe(false);
+    expect(result.greedy.currency).toBe(0);
+    expect(result.figures.currency).toBe(0);
+    expect(saidIn(result.messages)).toContain('placing.not-proven');
+  });
+
   it('puts acid-lovers on sour ground and moves nothing, and says whom to keep apart', () => {
     const result = arrange(
       input({

@@ -40,7 +40,9 @@ export function arrange(input: PlacingInput, solver: Solver, options: ArrangeOpt
   const baseline = greedy(board);
   const best = optimum(board, solver);
   if (best === undefined) throw new RangeError('the solver found no way to leave wishes out');
-  const { choice, proven } = best;
+  const { proven } = best;
+  // A search that was stopped early may hold less than a gardener finds without it.
+  const choice = !proven && isBetter(baseline, best.choice) ? baseline : best.choice;
   const figures = figuresOf(board, choice);
   const messages: Message[] = [];
   const runnerUp = options.runnerUp === false ? undefined : nextBest(board, choice, figures, solver, messages);
@@ -68,6 +70,9 @@ export function arrange(input: PlacingInput, solver: Solver, options: ArrangeOpt
     ...(recorder === undefined ? {} : { derivation: recorder.derivation() }),
   };
 }
+
+const isBetter = (a: Choice, b: Choice): boolean =>
+  unmetOf(a) < unmetOf(b) || (unmetOf(a) === unmetOf(b) && a.moved < b.moved);
 
 /** What stands in the way of meeting every wish: it is in the way when all can be met without it. */
 function hindranceOf(board: Board, solver: Solver): Hindrance {

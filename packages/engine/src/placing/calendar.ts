@@ -49,7 +49,7 @@ export function calendarFor(
 const ROUNDS = 60;
 
 function quickly(board: Board, mostUnmet: number): Choice | undefined {
-  for (const sought of [undefined, soughtOf(board)]) {
+  for (const sought of [soughtOf(board), undefined]) {
     let queue: readonly number[] = [];
     for (let round = 0; round < ROUNDS; round++) {
       const choice = greedy(board, queue, sought);

@@ -8,6 +8,6 @@ export type { Choice, Question } from './mapping/question.ts';
 export { type MappedColumn, type SenderMapping, senderMapping, senderMappingJsonSchema } from './mapping/schema.ts';
 export type { FileForm, Proposal, ProposedColumn } from './proposal.ts';
 export { type Proposed, type ProposeOptions, propose } from './propose.ts';
-export { readRows, rowsSetup } from './read-rows.ts';
+export { readRows, readSaidRows, rowsSetup, type SaidRow } from './read-rows.ts';
 export * from './rows/index.ts';
 export { isWorkbook, sheetRows } from './sheet/workbook.ts';

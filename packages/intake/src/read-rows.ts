@@ -3,7 +3,7 @@ import { textReader } from './decode/text.ts';
 import { withFeeds } from './dialect/line-end.ts';
 import type { Proposal } from './proposal.ts';
 import { splitter, type TableRecord } from './records/split.ts';
-import { mappedReader, type RowOutcome } from './rows/reader.ts';
+import { mappedReader, type RowOutcome, type SaidCells } from './rows/reader.ts';
 import type { RowsSetup } from './rows/setup.ts';
 import { setupOf } from './rows/setup-of.ts';
 import { sheetRows } from './sheet/workbook.ts';
@@ -48,6 +48,29 @@ export async function* readRows(
     for (const record of records) {
       const outcome = reader.read(record);
       if (outcome !== undefined) yield outcome;
+    }
+}
+
+/** A row with what stood in it, for who keeps the test itself. */
+export interface SaidRow {
+  readonly outcome: RowOutcome;
+  /** As the sender wrote them. */
+  readonly cells: readonly string[];
+  /** The same in the notation of a table of soil tests; of no use for a row to be mended. */
+  readonly said: SaidCells;
+}
+
+/** As `readRows`, with the text of each row. */
+export async function* readSaidRows(
+  bytes: Uint8Array,
+  proposal: Proposal,
+  defaults: RowDefaults,
+): AsyncGenerator<SaidRow> {
+  const reader = mappedReader(rowsSetup(proposal), defaults);
+  for await (const records of recordsIn(bytes, proposal))
+    for (const record of records) {
+      const outcome = reader.read(record);
+      if (outcome !== undefined) yield { outcome, cells: reader.own(record), said: reader.said() };
     }
 }
 

@@ -68,6 +68,8 @@ export const dayScreens: readonly Screen[] = [
   { path: '/check-in', title: 'web.nav-check-in', icon: 'plus', load: () => import('../screens/day/check-in.tsx') },
   { path: '/labels', title: 'web.day-labels-title', load: () => import('../screens/day/labels.tsx') },
   { path: '/readings', title: 'web.nav-readings', icon: 'test', load: () => import('../screens/day/readings.tsx') },
+  { path: '/lab-file', title: 'web.nav-lab-file', icon: 'down', load: () => import('../screens/day/lab-file.tsx') },
+  { path: '/results', title: 'web.nav-results', icon: 'print', load: () => import('../screens/day/results.tsx') },
   { path: '/meters', title: 'web.day-meters-title', load: () => import('../screens/day/meters.tsx') },
   {
     path: '/settings',

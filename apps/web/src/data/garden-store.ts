@@ -60,8 +60,75 @@ export interface Served {
   photo(name: string): string;
   /** The handout of an arrangement of plants. @throws Refused */
   arrangementPdf(garden: string, units: 'metric' | 'us', arrangement: Arrangement): Promise<Blob>;
+  /** The plans and papers of a soil day. */
+  readonly day: ServedDay;
   /** Whole address of the garden's calendar, for calendar programs. */
   calendarFeed(garden: string): Promise<string>;
+}
+
+export type DayPaper =
+  | 'handouts.pdf'
+  | 'handouts.zip'
+  | 'merge.csv'
+  | 'summary.pdf'
+  | 'anonymous.csv'
+  | `handouts/${string}.pdf`;
+
+/** How far the plans of a soil day are; each sample is planned once, in a queue that goes on without this page. */
+export interface DayProgress {
+  readonly state: 'none' | 'running' | 'paused' | 'done';
+  readonly asOf: string | null;
+  readonly samples: number;
+  readonly waiting: number;
+  readonly running: number;
+  readonly done: number;
+  readonly failed: number;
+  /** New or changed since they were handed in. */
+  readonly changed: number;
+  readonly jobs: readonly {
+    readonly place: string;
+    readonly code: string;
+    readonly state: 'new' | 'waiting' | 'running' | 'done' | 'failed';
+    readonly changed: boolean;
+    readonly error?: string;
+  }[];
+}
+
+interface DayGroup {
+  /** null: samples without a neighbourhood, or all together. */
+  readonly name: string | null;
+  readonly samples: number;
+  readonly medianPh: number | null;
+  /** In the order of `classes` of the summary. */
+  readonly classes: readonly number[];
+}
+
+/** A soil day's soils together. It names people: for the educator alone. */
+export interface DaySummary {
+  readonly samples: number;
+  readonly classes: readonly { readonly name: string; readonly low: number | null; readonly high: number | null }[];
+  readonly all: DayGroup;
+  readonly neighbourhoods: readonly DayGroup[];
+  readonly decisions: readonly { readonly decision: string; readonly text: string; readonly count: number }[];
+  readonly problems: readonly { readonly code: string; readonly text: string; readonly count: number }[];
+  readonly shopping: readonly { readonly product: string; readonly needed: string; readonly kilograms: number }[];
+  readonly calls: readonly {
+    readonly code: string;
+    readonly person: string | null;
+    readonly place: string;
+    readonly name: string;
+    readonly why: readonly string[];
+  }[];
+}
+
+export interface ServedDay {
+  progress(garden: string): Promise<DayProgress>;
+  /** Hands in every sample that is new or has changed. */
+  plan(garden: string): Promise<DayProgress>;
+  step(garden: string, name: 'pause' | 'resume' | 'retry'): Promise<DayProgress>;
+  summary(garden: string, query: Readonly<Record<string, string>>): Promise<DaySummary>;
+  /** Address of a paper or a table, made when it is opened. */
+  paper(garden: string, name: DayPaper, query?: Readonly<Record<string, string>>): string;
 }
 
 /** The server is not there, or did not answer. */

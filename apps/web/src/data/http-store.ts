@@ -53,9 +53,13 @@ export function httpStore(base = '/api'): GardenStore {
       return garden;
     },
     served: {
-      paper(garden, name, query = {}) {
-        const asked = new URLSearchParams(query).toString();
-        return `${at(garden)}/print/${name}${asked === '' ? '' : `?${asked}`}`;
+      paper: (garden, name, query) => `${at(garden)}/print/${name}${asked(query)}`,
+      day: {
+        progress: (garden) => ask(`${at(garden)}/day`),
+        plan: (garden) => ask(`${at(garden)}/day/plan`, { method: 'POST', body: '{}' }),
+        step: (garden, name) => ask(`${at(garden)}/day/${name}`, { method: 'POST' }),
+        summary: (garden, query) => ask(`${at(garden)}/day/summary${asked(query)}`),
+        paper: (garden, name, query) => `${at(garden)}/day/${name}${asked(query)}`,
       },
       async keepPhoto(photo) {
         const sent = { method: 'POST', body: photo, headers: { 'content-type': photo.type } };
@@ -75,6 +79,11 @@ export function httpStore(base = '/api'): GardenStore {
     },
   };
 }
+
+const asked = (query: Readonly<Record<string, string>> = {}): string => {
+  const text = new URLSearchParams(query).toString();
+  return text === '' ? '' : `?${text}`;
+};
 
 /** The server gives the invented gardens ids of one fixed moment, at which nobody else made one. */
 const SEEDED = Date.parse('2026-11-25T00:00:00Z').toString(16).padStart(12, '0');

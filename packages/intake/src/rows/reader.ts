@@ -26,6 +26,16 @@ export interface MappedReader {
    * @returns `undefined` for lines up to the header and for records without a single filled cell, which are no rows
    */
   read(record: TableRecord): RowOutcome | undefined;
+  /** The row that was read last, in the notation of a table of soil tests: for who keeps the test itself. */
+  said(): SaidCells;
+  /** Cells of a record as the sender wrote them, without what a list of rows to mend adds. */
+  own(record: TableRecord): readonly string[];
+}
+
+export interface SaidCells {
+  /** Columns of a table of soil tests. */
+  readonly columns: readonly string[];
+  readonly cells: readonly string[];
 }
 
 /**
@@ -45,7 +55,8 @@ export function mappedReader(setup: RowsSetup, defaults: RowDefaults): MappedRea
       step: stepOf(column, setup),
     }),
   );
-  const reader = rowReader([...columns.map(({ to }) => to), ...same.map(([name]) => name)], defaults);
+  const names = [...columns.map(({ to }) => to), ...same.map(([name]) => name)];
+  const reader = rowReader(names, defaults);
   const out: string[] = [...columns.map(() => ''), ...same.map(([, value]) => value)];
   const phAt = columns.find(({ to }) => to === 'ph')?.at ?? 0;
   const nameAt = columns.find(({ to }) => to === 'place')?.at ?? 0;
@@ -54,14 +65,18 @@ export function mappedReader(setup: RowsSetup, defaults: RowDefaults): MappedRea
   const dayAt = columns.findIndex(({ to }) => to === 'date');
   const dropped = new Set(returned?.added ?? []);
 
+  const own = ({ cells }: TableRecord): readonly string[] =>
+    returned === undefined ? [...cells] : cells.filter((_, at) => !dropped.has(at)).map(unguarded);
   const attention = (record: TableRecord, line: number, problems: readonly Problem[]): RowOutcome => ({
     state: 'attention',
     line,
-    cells: returned === undefined ? [...record.cells] : record.cells.filter((_, at) => !dropped.has(at)).map(unguarded),
+    cells: own(record),
     problems,
   });
 
   return {
+    own,
+    said: () => ({ columns: names, cells: [...out] }),
     read(record) {
       const { cells } = record;
       if (record.line <= after) return undefined;

@@ -51,8 +51,9 @@ export function CheckInForm({ start, before, next, taken, neighbourhoods, focuse
     const picking = target.getAttribute('role') === 'combobox' && target.value.trim() !== '';
     // The list of plants takes Enter for itself while something is typed.
     if (event.defaultPrevented || picking) return event.preventDefault();
+    // Unlabelled ones are no fields of the form: the list of plants keeps one for itself.
     const fields = [...(form.current?.querySelectorAll('input') ?? [])].filter(
-      (field) => field.type !== 'radio' || field.checked,
+      (field) => (field.labels?.length ?? 0) > 0 && (field.type !== 'radio' || field.checked),
     );
     const following = fields[fields.indexOf(target) + 1];
     event.preventDefault();

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { entriesFromDocument, newId, type Store } from '@sorrel/store';
 import { parse } from 'yaml';
 import { orRefuse } from './http/store-refusals.ts';
+import { inventedDay } from './invented-day.ts';
 
 /** Invented gardens have ids of their own for ever: put in twice they are there once, and removed they stay removed. */
 const written = '2026-11-25T00:00:00Z';
@@ -21,7 +22,7 @@ function idsFor(file: string): () => string {
 }
 
 /**
- * Puts the invented gardens into a record that has never held any garden.
+ * Puts the invented gardens and an invented soil day into a record that has never held any garden.
  *
  * @returns how many were put in
  */
@@ -34,5 +35,6 @@ export async function seed(store: Store, folder: string): Promise<number> {
     const entries = orRefuse(entriesFromDocument(document, { by: 'Sorrel', at: written, newId: idsFor(file) }));
     orRefuse(await store.append(entries));
   }
-  return files.length;
+  orRefuse(await store.append(inventedDay('Sorrel', written, idsFor('soil day'))));
+  return files.length + 1;
 }

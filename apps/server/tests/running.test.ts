@@ -50,7 +50,7 @@ describe('the invented gardens', () => {
   it('stand in an empty record and are marked; removed, they stay away', async () => {
     const server = await running({ demoFolder });
     const { gardens } = (await server.ask('GET', '/api/gardens')).body;
-    expect(gardens).toHaveLength(3);
+    expect(gardens).toHaveLength(4);
     for (const { id, name, invented } of gardens) {
       expect([invented, name]).toEqual([true, expect.stringMatching(/^Invented/)]);
       expect((await server.ask('DELETE', `/api/gardens/${id}?by=anna`)).status).toBe(200);

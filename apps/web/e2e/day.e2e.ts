@@ -1,4 +1,6 @@
+import type { Download } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { newId } from '../src/data/new-id.ts';
 import { type House, openHouse, type Size, sizes, type Visit } from './harness.ts';
 import { look } from './look.ts';
 
@@ -21,6 +23,73 @@ const open = async ({ page }: Visit, screen: string): Promise<void> => {
   await page.getByRole('navigation', { name: 'Screens of this garden' }).getByRole('link', { name: screen }).click();
   await page.getByRole('heading', { level: 1 }).waitFor();
 };
+
+async function checkIn(visit: Visit, bags: number): Promise<void> {
+  const { page } = visit;
+  await page.getByRole('link', { name: 'Check in the first sample' }).click();
+  for (let bag = 1; bag <= bags; bag++) {
+    await page.getByRole('button', { name: 'Check in, next bag' }).click();
+    await page.getByRole('row', { name: new RegExp(`A00${bag}`) }).waitFor();
+  }
+}
+
+const give = ({ page }: Visit, name: string, lines: readonly string[]): Promise<void> =>
+  page
+    .locator('input[type=file]')
+    .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(`${lines.join('\n')}\n`) });
+
+/** Answers each open question as the file's own sender would: the likeliest, else the first. */
+async function answerAll({ page }: Visit): Promise<void> {
+  const questions = page.locator('section', { has: page.getByRole('heading', { name: 'Questions' }) });
+  for (let round = 0; round < 20 && (await questions.count()) > 0; round++) {
+    const ask = questions.getByRole('combobox').first();
+    const options = await ask.locator('option').allTextContents();
+    const likely = options.findIndex((text) => text.includes('(likely)'));
+    await ask.selectOption({ index: likely > 0 ? likely : 1 });
+  }
+}
+
+async function textOf(list: Download): Promise<string> {
+  const pieces: Buffer[] = [];
+  for await (const piece of await list.createReadStream()) pieces.push(piece as Buffer);
+  return Buffer.concat(pieces).toString();
+}
+
+/** Checks in invented samples and their readings by the API: codes only, sour and sweet in turn. */
+async function seed({ page }: Visit, samples: number): Promise<void> {
+  const garden = /\/g\/([^/]+)/.exec(page.url())?.[1] ?? '';
+  const entries = Array.from({ length: samples }, (_, index) => {
+    const code = `S${String(index + 1).padStart(3, '0')}`;
+    const head = { garden, by: 'invented', at: '2026-10-10T10:00:00Z', action: 'add' };
+    const place = newId();
+    const value = Math.round((4.6 + ((index * 37) % 34) / 10) * 10) / 10;
+    const neighbourhood = ['Mill Lane', 'Hill Road', 'Harbour'][index % 3];
+    const plants = [['Tomato'], ['Blueberry, highbush'], ['Carrot', 'Beet']][index % 3];
+    return [
+      {
+        ...head,
+        id: place,
+        kind: 'place',
+        content: { name: code, sample: { code, neighbourhood }, plants, area: '4 m2' },
+      },
+      {
+        ...head,
+        id: newId(),
+        kind: 'test',
+        place,
+        content: {
+          date: '2026-10-10',
+          by: 'laboratory',
+          ph: { value, in: 'water-1:1' },
+          texture: 'loam',
+          organicMatter: '4 %',
+        },
+      },
+    ];
+  }).flat();
+  const answered = await page.request.post(`${house.url}api/gardens/${garden}/entries`, { data: { entries } });
+  expect(answered.status(), await answered.text()).toBe(200);
+}
 
 for (const size of Object.keys(sizes) as Size[])
   describe(`a soil day at ${sizes[size].width} px`, () => {
@@ -61,7 +130,7 @@ for (const size of Object.keys(sizes) as Size[])
         await look(visit, 'day-check-in', size);
 
         await page.getByRole('button', { name: 'Change A002' }).click();
-        await page.getByLabel('Neighbourhood').fill('Hill Road');
+        await page.getByRole('combobox', { name: 'Neighbourhood' }).fill('Hill Road');
         await page.getByRole('button', { name: 'Save the change' }).click();
         await page.getByRole('row', { name: /A002/ }).getByText('Hill Road').waitFor();
         await page.getByRole('button', { name: 'Remove A012' }).click();
@@ -139,4 +208,88 @@ for (const size of Object.keys(sizes) as Size[])
         await visit.leave();
       }
     });
+
+    it('takes in a laboratory’s file, asks what it must, and lists what has to be mended', async () => {
+      const visit = await house.visit(size);
+      const { page } = visit;
+      try {
+        await begin(visit, `Invented laboratory day ${size}`);
+        await checkIn(visit, 3);
+        await open(visit, 'Lab file');
+        const rows = [
+          'A001,2026-10-10,5.4,6.3',
+          'A002,2026-10-10,54,6.5',
+          'A003,2026-10-10,6.6,',
+          'Z9,2026-10-10,6.0,',
+        ];
+        await give(visit, 'march.csv', ['Bag,Date,pH,Buffer pH', ...rows]);
+        await page.getByRole('heading', { name: 'Questions' }).waitFor();
+        await look(visit, 'day-lab-file', size);
+        await answerAll(visit);
+        await page.getByText('Rows in the file: 4. To take in: 2. To mend: 1.').waitFor();
+        await page.getByText('1 row needs attention').waitFor();
+        await page.getByText('Z9 (line 5)').waitFor();
+        await look(visit, 'day-lab-rows', size);
+        const [list] = await Promise.all([
+          page.waitForEvent('download'),
+          page.getByRole('button', { name: 'Download the rows to mend' }).click(),
+        ]);
+        const text = await textOf(list);
+        expect(text.split('\r\n')[1]).toMatch(/^3,.*A002,2026-10-10,54,6.5$/);
+        await page.getByLabel('Who sent this file').fill('Invented laboratory');
+        await page.getByRole('button', { name: 'Take in 2 results' }).click();
+        await page.getByText('2 results taken in.').waitFor();
+        // The mended list comes back: no question is asked a second time.
+        await give(visit, 'mended.csv', text.replace(',54,6.5', ',5.4,6.5').split('\r\n'));
+        await page.getByText('this is how Invented laboratory writes').waitFor();
+        await page.getByText('Rows in the file: 1. To take in: 1. To mend: 0.').waitFor();
+        await page.getByRole('button', { name: 'Take in 1 result' }).click();
+        await page.getByText('1 result taken in.').waitFor();
+        await open(visit, 'The day');
+        await page.getByText('Every sample has a pH.').waitFor();
+        expect(visit.complaints).toEqual([]);
+      } finally {
+        await visit.leave();
+      }
+    });
+
+    it('plans the day, pauses and goes on, and hands out its papers', async () => {
+      const visit = await house.visit(size);
+      const { page } = visit;
+      try {
+        await begin(visit, `Invented planned day ${size}`);
+        if (!house.keeps) {
+          await open(visit, 'Results');
+          await page.getByText('This page runs without one.').waitFor();
+          return;
+        }
+        await seed(visit, size === 'desk' ? 300 : 30);
+        await page.reload();
+        await open(visit, 'Results');
+        await page.getByText('Nothing is planned yet.').waitFor();
+        await page.getByRole('button', { name: /^Plan \d+ samples$/ }).click();
+        await page.getByText(/^\d+ of \d+ planned$/).waitFor();
+        if (size === 'desk') {
+          await page.getByRole('button', { name: 'Pause' }).click();
+          await page.getByText('Paused. What is planned stays.').waitFor();
+          await look(visit, 'day-paused', size);
+          await page.getByRole('button', { name: 'Go on' }).click();
+        }
+        await page.getByText('All that was handed in is planned.').waitFor({ timeout: 240_000 });
+        await page.getByRole('heading', { name: 'Who to call' }).waitFor();
+        await look(visit, 'day-results', size);
+        const fetched = async (name: string | RegExp) => {
+          const href = await page.getByRole('link', { name }).getAttribute('href');
+          return (await page.request.get(new URL(href ?? '', house.url).href, { timeout: 240_000 })).body();
+        };
+        for (const name of ['All handouts as one PDF', 'Summary for you', 'Open the handout of S001'])
+          expect((await fetched(new RegExp(name))).subarray(0, 5).toString()).toBe('%PDF-');
+        expect((await fetched(/^Table for letters/)).toString()).toContain('S001');
+        // Nothing in the table to pass on says which sample it was.
+        expect((await fetched(/^Samples without names/)).toString()).not.toMatch(/S\d{3}/);
+        expect(visit.complaints).toEqual([]);
+      } finally {
+        await visit.leave();
+      }
+    }, 600_000);
   });

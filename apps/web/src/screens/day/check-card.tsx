@@ -17,6 +17,7 @@ import styles from './day.module.css';
 import type { Day, Sample } from './day-model.ts';
 import { PhInput } from './ph-input.tsx';
 import type { Setup } from './setup.ts';
+import { signed } from './signed.ts';
 
 interface Props {
   readonly check: QualityCheck;
@@ -119,12 +120,6 @@ export function CheckCard({ check, day, setup, onSetup, twice, focused, onDone, 
     </section>
   );
 }
-
-/** With its sign, and no minus before a zero. */
-export const signed = (off: number): string => {
-  const text = Math.abs(off).toFixed(2);
-  return Number(text) === 0 ? text : `${off < 0 ? '−' : '+'}${text}`;
-};
 
 /** Degrees Celsius; undefined when it is no temperature. */
 function warmthOf({ temperature, temperatureUnit }: Setup): number | undefined {

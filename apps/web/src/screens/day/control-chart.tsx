@@ -3,6 +3,7 @@ import type { CheckVerdict } from '@sorrel/engine/day';
 import { useWidth } from '../../chart/use-width.ts';
 import { label } from '../../words/label.ts';
 import styles from './control-chart.module.css';
+import { signed } from './signed.ts';
 
 interface Props {
   readonly checks: readonly CheckVerdict[];
@@ -13,8 +14,9 @@ interface Props {
 const HEIGHT = 250;
 const EDGE = { top: 14, right: 14, bottom: 40, left: 46 };
 const BOTTOM = HEIGHT - EDGE.bottom;
-/** The axis reaches at least so far to either side of nothing, pH. */
+/** The axis reaches at least so far to either side of nothing, pH; what is further off stands at its edge with its figure. */
 const LEAST = 0.25;
+const MOST = 0.35;
 
 /**
  * What a meter was off at each check, in order: dots for the buffer, diamonds for reference soil, squares for a second
@@ -62,10 +64,11 @@ export function ControlChart(props: Props) {
 const marks = ['buffer', 'reference', 'duplicate'] as const;
 
 function Drawing({ checks, after, width }: Props & { readonly width: number }) {
-  const most = Math.max(LEAST, ...checks.map(({ off }) => Math.abs(off) + 0.04));
+  const most = Math.min(MOST, Math.max(LEAST, ...checks.map(({ off }) => Math.abs(off) + 0.04)));
   const step = (width - EDGE.left - EDGE.right) / Math.max(1, checks.length);
   const x = (index: number) => EDGE.left + (index + 0.5) * step;
-  const y = (off: number) => EDGE.top + ((most - off) / (2 * most)) * (BOTTOM - EDGE.top);
+  const within = (off: number) => Math.max(-most, Math.min(most, off));
+  const y = (off: number) => EDGE.top + ((most - within(off)) / (2 * most)) * (BOTTOM - EDGE.top);
   const { limit } = qualityLimit('buffer');
   // The trend starts anew where the meter was calibrated, so its line is broken there.
   const runs: string[] = [];
@@ -107,6 +110,11 @@ function Drawing({ checks, after, width }: Props & { readonly width: number }) {
       {checks.map(({ id, check, off, sound }, index) => (
         <g key={id} transform={`translate(${x(index).toFixed(1)} ${y(off).toFixed(1)})`}>
           <Mark kind={check} bad={!sound} />
+          {Math.abs(off) > most ? (
+            <text x={13} y={4} className={styles.text}>
+              {signed(off)}
+            </text>
+          ) : null}
         </g>
       ))}
       {checks.map(({ id }, index) =>

@@ -2,9 +2,9 @@ import { useGarden } from '../../app/garden-context.tsx';
 import { remove } from '../../data/write.ts';
 import { Button } from '../../kit/button.tsx';
 import { Section } from '../../kit/section.tsx';
-import { Table } from '../../kit/table.tsx';
 import { label } from '../../words/label.ts';
-import { signed } from './check-card.tsx';
+import styles from './day.module.css';
+import { signed } from './signed.ts';
 import type { DaySession } from './use-day.ts';
 
 const LAST = 8;
@@ -31,25 +31,21 @@ export function Lately({ session, meter }: { readonly session: DaySession; reado
   ].sort((a, b) => b.number - a.number);
   return (
     <Section id="lately" title="web.day-lately">
-      <Table
-        caption={label('web.day-lately')}
-        columns={['web.day-lately-what', 'web.day-lately-said', 'web.day-actions-one']}
-        rows={acts.slice(0, LAST).map(({ id, what, said, of }) => ({
-          key: id,
-          cells: [
-            what,
-            said,
+      <ul className={styles.lately}>
+        {acts.slice(0, LAST).map(({ id, what, said, of }) => (
+          <li key={id}>
+            <strong>{what}</strong>
+            <span>{said}</span>
             <Button
-              key="remove"
               look="quiet"
               aria-label={label('web.day-lately-remove-one', { what: of })}
               onClick={() => void send([remove(record.id, id)], label('web.day-in-removed', { code: of }))}
             >
               {label('web.day-in-remove')}
-            </Button>,
-          ],
-        }))}
-      />
+            </Button>
+          </li>
+        ))}
+      </ul>
     </Section>
   );
 }

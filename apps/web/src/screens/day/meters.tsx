@@ -7,10 +7,10 @@ import page from '../../kit/page.module.css';
 import { Section } from '../../kit/section.tsx';
 import { Table } from '../../kit/table.tsx';
 import { counted, label } from '../../words/label.ts';
-import { signed } from './check-card.tsx';
 import { ControlChart } from './control-chart.tsx';
 import type { Day, Meter } from './day-model.ts';
 import { DayScreen } from './day-screen.tsx';
+import { signed } from './signed.ts';
 
 /** How far each meter can be trusted, and which readings to repeat. */
 export default function Meters() {
@@ -153,6 +153,6 @@ function Agreement({ day }: { readonly day: Day }) {
   const agreement = agreementOf(pairs);
   if (agreement === undefined) return null;
   return (
-    <p>{label('web.day-agreement', { pairs: agreement.pairs, agree: agreement.agree, sd: agreement.sd.toFixed(2) })}</p>
+    <p>{counted('web.day-agreement', agreement.pairs, { agree: agreement.agree, sd: agreement.sd.toFixed(2) })}</p>
   );
 }

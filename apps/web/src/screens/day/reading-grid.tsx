@@ -10,12 +10,14 @@ import { PhInput } from './ph-input.tsx';
 interface Props {
   readonly samples: readonly Sample[];
   readonly queue: readonly Sample[];
+  /** Samples whose reading cannot be trusted. */
+  readonly repeat: ReadonlySet<string>;
   readonly focused: boolean;
   readonly onRead: (sample: Sample, ph: number) => void;
 }
 
 /** All samples under one another: a figure, Enter, the next. */
-export function ReadingGrid({ samples, queue, focused, onRead }: Props) {
+export function ReadingGrid({ samples, queue, repeat, focused, onRead }: Props) {
   const [which, setWhich] = useState<'waiting' | 'all'>('waiting');
   // Rows stay where they are while they are filled in.
   const [waiting] = useState(() => new Set(queue.map(({ id }) => id)));
@@ -53,7 +55,13 @@ export function ReadingGrid({ samples, queue, focused, onRead }: Props) {
         </thead>
         <tbody ref={body}>
           {shown.map((sample) => (
-            <Row key={sample.id} sample={sample} stored={sample.readings.at(-1)?.content.ph.value} read={read} />
+            <Row
+              key={sample.id}
+              sample={sample}
+              stored={sample.readings.at(-1)?.content.ph.value}
+              again={repeat.has(sample.id)}
+              read={read}
+            />
           ))}
         </tbody>
       </table>
@@ -64,25 +72,30 @@ export function ReadingGrid({ samples, queue, focused, onRead }: Props) {
 interface RowProps {
   readonly sample: Sample;
   readonly stored: number | undefined;
+  /** What is stored cannot be trusted. */
+  readonly again: boolean;
   readonly read: { readonly current: Props['onRead'] };
 }
 
 const Row = memo(
-  function Row({ sample, stored, read }: RowProps) {
+  function Row({ sample, stored, again, read }: RowProps) {
     const [text, setText] = useState<string>();
+    // Leaving the field follows Enter before the row is drawn again; the figure must not be saved a second time.
+    const kept = useRef<string>(undefined);
     const [warned, setWarned] = useState(false);
     const row = useRef<HTMLTableRowElement>(null);
     const value = text ?? stored?.toFixed(2) ?? '';
     /** Whether the row is done with: saved, or left as it was. */
     const save = (sure: boolean): boolean => {
       const typed = typedPh(value);
-      if (text === undefined || typed.kind === 'empty') return true;
+      if (text === undefined || text === kept.current || typed.kind === 'empty') return true;
       if (typed.kind === 'unusual' && !(warned && sure)) {
         setWarned(true);
         return false;
       }
       if (typed.kind !== 'good' && typed.kind !== 'unusual') return false;
       const ph = Math.round(typed.ph * 100) / 100;
+      kept.current = text;
       setText(undefined);
       setWarned(false);
       if (ph !== stored) read.current(sample, ph);
@@ -102,6 +115,7 @@ const Row = memo(
             label={label('web.day-read-ph', { code: sample.code })}
             value={value}
             onChange={(typed) => {
+              kept.current = undefined;
               setText(typed);
               setWarned(false);
             }}
@@ -110,11 +124,15 @@ const Row = memo(
               if (save(true)) next();
             }}
             onBlur={() => save(false)}
-            note={text === undefined && stored !== undefined ? label('web.day-grid-kept') : undefined}
+            note={
+              text !== undefined || stored === undefined
+                ? undefined
+                : label(again ? 'web.day-grid-again' : 'web.day-grid-kept')
+            }
           />
         </td>
       </tr>
     );
   },
-  (before, after) => before.sample.code === after.sample.code && before.stored === after.stored,
+  (before, after) => before.sample === after.sample && before.stored === after.stored && before.again === after.again,
 );

@@ -1,11 +1,10 @@
-import type { phMethods } from '@sorrel/engine/document';
 import { BUFFER_SETS, buffersOf } from '@sorrel/engine/evidence';
 import { useState } from 'react';
 
 /** What a helper chooses once, and this device remembers for the day. */
 export interface Setup {
   readonly meter: string;
-  readonly method: (typeof phMethods)[number];
+  readonly method: 'water-1:1' | 'water-1:2' | 'cacl2-0.01M';
   readonly view: 'one' | 'grid';
   readonly bufferSet: string;
   readonly buffer: number;

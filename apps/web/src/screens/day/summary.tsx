@@ -57,10 +57,10 @@ export function Summary({ served, done, state }: Props) {
       <h3>{label('web.day-out-problems')}</h3>
       <Table
         caption={label('web.day-out-problems')}
-        columns={['web.day-out-problem', 'web.day-out-count']}
+        columns={['web.day-out-count', 'web.day-out-problem']}
         rows={summary.problems
           .slice(0, MOST)
-          .map(({ code, text, count }) => ({ key: code, cells: [text, String(count)] }))}
+          .map(({ code, text, count }) => ({ key: code, cells: [String(count), text] }))}
       />
       <h3>{label('web.day-out-decisions')}</h3>
       <Table

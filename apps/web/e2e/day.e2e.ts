@@ -278,6 +278,12 @@ for (const size of Object.keys(sizes) as Size[])
         await page.getByText('All that was handed in is planned.').waitFor({ timeout: 240_000 });
         await page.getByRole('heading', { name: 'Who to call' }).waitFor();
         await look(visit, 'day-results', size);
+        await open(visit, 'Check-in');
+        await page.getByLabel('Find a code, name or neighbourhood').fill('s002');
+        await page.getByRole('link', { name: 'Open S002' }).click();
+        await page.getByRole('heading', { level: 1, name: 'S002' }).waitFor();
+        await page.getByText('Highbush blueberry').or(page.getByText('Blueberry, highbush')).first().waitFor();
+        await open(visit, 'Results');
         const fetched = async (name: string | RegExp) => {
           const href = await page.getByRole('link', { name }).getAttribute('href');
           return (await page.request.get(new URL(href ?? '', house.url).href, { timeout: 240_000 })).body();

@@ -1,4 +1,4 @@
-import { type Proposal, propose } from '@sorrel/intake';
+import { changeColumn, type Proposal, propose } from '@sorrel/intake';
 import { useState } from 'react';
 import { ButtonLink } from '../../kit/button.tsx';
 import { Callout } from '../../kit/callout.tsx';
@@ -10,6 +10,7 @@ import { Section } from '../../kit/section.tsx';
 import { Table } from '../../kit/table.tsx';
 import { Select } from '../../kit/text-input.tsx';
 import { label } from '../../words/label.ts';
+import { codeColumn, withCodes } from './code-column.ts';
 import { DayScreen } from './day-screen.tsx';
 import { LabColumns } from './lab-columns.tsx';
 import { LabQuestions } from './lab-questions.tsx';
@@ -30,12 +31,13 @@ export default function LabFile() {
 function LabFilePage({ session }: { readonly session: DaySession }) {
   const [opened, setOpened] = useState<Opened>({ state: 'none' });
   const [file, setFile] = useState<{ readonly name: string; readonly bytes: Uint8Array }>();
+  const codes = session.day.samples.map(({ code }) => code);
   const read = async (bytes: Uint8Array, name: string, sheet?: string) => {
     setOpened({ state: 'reading' });
     const proposed = await propose(bytes, name, { senders: knownSenders(), ...(sheet === undefined ? {} : { sheet }) });
     setOpened(
       proposed.ok
-        ? { state: 'open', bytes, proposal: proposed.proposal }
+        ? { state: 'open', bytes, proposal: withCodes(proposed.proposal, codes) }
         : { state: 'failed', reasons: proposed.problems.map(({ message, fix }) => `${message} ${fix}`) },
     );
   };
@@ -133,6 +135,22 @@ function OpenFile({ session, bytes, proposal, onChange, onDone }: OpenProps) {
           <p>{label('web.day-lab-returned')}</p>
         </Callout>
       )}
+      {codeColumn(proposal) === undefined ? (
+        <Callout kind="care">
+          <Select
+            label={label('web.day-lab-code')}
+            value=""
+            onChange={(title) => {
+              const changed = changeColumn(proposal, title, { means: 'place' });
+              if (changed.ok) onChange(changed.proposal);
+            }}
+            options={[
+              { value: '', label: label('web.day-lab-choose') },
+              ...header.titles.map((title) => ({ value: title, label: title })),
+            ]}
+          />
+        </Callout>
+      ) : null}
       <LabQuestions questions={questions} proposal={proposal} onChange={onChange} />
       <LabColumns proposal={proposal} onChange={onChange} />
       {assumed.length === 0 ? null : (
@@ -151,7 +169,7 @@ function OpenFile({ session, bytes, proposal, onChange, onDone }: OpenProps) {
           />
         )}
       </Disclosure>
-      {questions.length > 0 ? (
+      {questions.length > 0 || codeColumn(proposal) === undefined ? (
         <Section id="rows" title="web.day-lab-rows">
           <p className={page.soft}>{label('web.day-lab-first')}</p>
         </Section>

@@ -242,6 +242,7 @@ export const day = {
   'web.day-lab-choose': 'Choose…',
   'web.day-lab-suggested': '{choice} (likely)',
   'web.day-lab-answer': 'Answer',
+  'web.day-lab-code': 'Which column holds the code on the bag?',
   'web.day-lab-columns': 'Columns',
   'web.day-lab-columns-text': 'What Sorrel takes each column for. Put right what is wrong.',
   'web.day-lab-column': 'Column',

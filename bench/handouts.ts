@@ -73,9 +73,12 @@ export interface HandoutTimes {
     readonly printed: number;
     readonly together: number;
     readonly alone: number;
+    /** A browser started for each person, as from a command line; measured on a few. */
+    readonly started: number;
     readonly pages: number;
     readonly toTogether: number;
     readonly toAlone: number;
+    readonly toStarted: number;
   };
 }
 
@@ -135,9 +138,11 @@ export async function benchHandouts(count = 300, printed = count, rounds = 3): P
       printed,
       together: theirs.together * scale,
       alone: theirs.alone * scale,
+      started: theirs.started * count,
       pages: theirs.pages,
       toTogether: (theirs.together * scale) / again,
       toAlone: (theirs.alone * scale) / again,
+      toStarted: (theirs.started * count) / again,
     },
   };
 }
@@ -158,8 +163,30 @@ async function inBrowser(executablePath: string, one: readonly Handout[], many: 
     const alone = await timed(async () => {
       for (const each of contentsOf(many)) await print([each]);
     });
-    return { together, alone, pages: await pagesOf(pdf) };
+    return {
+      together,
+      alone,
+      started: await startedEach(executablePath, many.slice(0, STARTED)),
+      pages: await pagesOf(pdf),
+    };
   } finally {
     await opened.close();
   }
+}
+
+/** Starting a browser takes long enough to be measured on so many. */
+export const STARTED = 8;
+
+/** Milliseconds a handout when a browser is started for it. */
+async function startedEach(executablePath: string, list: readonly Handout[]): Promise<number> {
+  const whole = await timed(async () => {
+    for (const each of contentsOf(list)) {
+      const opened = await chromium.launch({ executablePath, args: flags });
+      const page = await opened.newPage();
+      await page.setContent(htmlOf([each]));
+      await page.pdf({ format: 'A4', printBackground: true });
+      await opened.close();
+    }
+  });
+  return whole / list.length;
 }

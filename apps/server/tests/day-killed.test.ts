@@ -61,13 +61,17 @@ async function start(folder: string, database = ''): Promise<Program> {
   };
 }
 
-const json = async (address: string, method = 'GET', body?: unknown) =>
-  (
-    await fetch(address, {
-      method,
-      ...(body === undefined ? {} : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
-    })
-  ).json();
+interface Answer {
+  readonly id: string;
+  readonly done: number;
+  readonly failed: number;
+}
+
+async function json(address: string, method = 'GET', body?: unknown): Promise<Answer> {
+  const sent =
+    body === undefined ? {} : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+  return (await (await fetch(address, { method, ...sent })).json()) as Answer;
+}
 
 async function begin({ address }: Program): Promise<string> {
   const { id } = await json(`${address}/api/gardens`, 'POST', { by: 'anna', document });

@@ -1,3 +1,4 @@
+import { en } from '@sorrel/almanac/words';
 import { changeColumn, type Proposal, propose } from '@sorrel/intake';
 import { useState } from 'react';
 import { ButtonLink } from '../../kit/button.tsx';
@@ -110,6 +111,9 @@ function LabFilePage({ session }: { readonly session: DaySession }) {
   );
 }
 
+/** Said of a file that comes alone; here the check-in has asked for it. */
+const KNOWN_HERE: ReadonlySet<string> = new Set([en['intake.assume-area'], en['intake.assume-plants']]);
+
 interface OpenProps {
   readonly session: DaySession;
   readonly bytes: Uint8Array;
@@ -119,7 +123,8 @@ interface OpenProps {
 }
 
 function OpenFile({ session, bytes, proposal, onChange, onDone }: OpenProps) {
-  const { remembered, returned, questions, assumed, header, preview } = proposal;
+  const { remembered, returned, questions, header, preview } = proposal;
+  const assumed = proposal.assumed.filter((text) => !KNOWN_HERE.has(text));
   return (
     <>
       {remembered === undefined ? null : (

@@ -65,4 +65,12 @@ describe('labRows', () => {
     const again = await labRows(...read, after.samples, defaults);
     expect(again.map(({ fate }) => fate)).toEqual(['there', 'mend', 'there', 'mend', 'there']);
   });
+
+  it('takes a row without a buffer pH from a file that has one for the others', async () => {
+    const text = 'Sample,pH (CaCl2),SMP buffer pH\nA001,5.4,6.3\nA002,6.6,\n';
+    const rows = await labRows(...(await settled(text)), dayWith().samples, defaults);
+    expect(rows.map(({ fate }) => fate)).toEqual(['adds', 'adds']);
+    const tests = rows.map((row) => (row.fate === 'adds' ? row.test.buffer : 'none'));
+    expect(tests).toEqual([{ value: 6.3, kind: 'smp' }, undefined]);
+  });
 });

@@ -59,7 +59,7 @@ function rowOf(
 ): LabRow {
   const { line } = outcome;
   if (outcome.state === 'attention') return { line, code, cells, fate: 'mend', problems: outcome.problems };
-  const { test } = rowEntry(said.columns, said.cells, today);
+  const { test } = rowEntry(said.columns, saidOf(said), today);
   const wrong = (message: string, fix: string): LabRow => ({
     line,
     code,
@@ -80,6 +80,22 @@ function rowOf(
     ? { line, code, cells, fate: 'there', sample }
     : { line, code, cells, fate: 'adds', sample, test };
 }
+
+/** Columns that say how another is to be understood, and mean nothing beside an empty cell of it. */
+const ABOUT: Readonly<Record<string, string>> = {
+  ph_method: 'ph',
+  buffer: 'buffer_ph',
+  printed_depth: 'printed_rate',
+  printed_target: 'printed_rate',
+  printed_cce: 'printed_rate',
+};
+
+/** What holds for the whole file goes with each row only where it has something to hold for. */
+const saidOf = ({ columns, cells }: SaidRow['said']): readonly string[] =>
+  cells.map((cell, at) => {
+    const about = ABOUT[columns[at] ?? ''];
+    return about !== undefined && (cells[columns.indexOf(about)] ?? '') === '' ? '' : cell;
+  });
 
 /** The same whatever the order in which it was written. */
 const sorted = (value: unknown): unknown =>

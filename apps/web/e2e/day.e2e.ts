@@ -207,7 +207,7 @@ for (const size of Object.keys(sizes) as Size[])
       } finally {
         await visit.leave();
       }
-    });
+    }, 180_000);
 
     it('takes in a laboratory’s file, asks what it must, and lists what has to be mended', async () => {
       const visit = await house.visit(size);
@@ -251,7 +251,7 @@ for (const size of Object.keys(sizes) as Size[])
       } finally {
         await visit.leave();
       }
-    });
+    }, 180_000);
 
     it('plans the day, pauses and goes on, and hands out its papers', async () => {
       const visit = await house.visit(size);

@@ -7,7 +7,6 @@ import { SMALLEST_SHOWN } from './suppress.ts';
 export interface AnonymousSample {
   /** To a tenth. */
   readonly ph: Ph | undefined;
-  readonly kind: string;
   readonly decision: Decision;
   /** Undefined where too few samples come from there. */
   readonly neighbourhood: string | undefined;
@@ -15,8 +14,8 @@ export interface AnonymousSample {
 
 /**
  * The samples of a day as they may be given to others: neighbourhoods with few samples are left out, and when the
- * samples left out are few themselves the smallest neighbourhood goes with them. Sorted by pH, so that the order of the
- * day tells nothing.
+ * samples left out are few themselves the smallest neighbourhood goes with them. What kind of place it is stays out: the
+ * only pot of a neighbourhood would point at its owner. Sorted by pH, so that the order of the day tells nothing.
  *
  * @param least a neighbourhood needs at least so many samples to be named
  * @source SDC_SUPPRESSION (from memory)
@@ -24,9 +23,8 @@ export interface AnonymousSample {
 export function anonymous(samples: readonly PlannedSample[], least = SMALLEST_SHOWN): readonly AnonymousSample[] {
   const named = namedFrom(samples, least);
   return samples
-    .map(({ place, plan, neighbourhood }) => ({
+    .map(({ plan, neighbourhood }) => ({
       ph: plan.present === undefined ? undefined : Math.round(plan.present.mean * 10 + 1e-6) / 10,
-      kind: place.kind,
       decision: plan.decision,
       neighbourhood: neighbourhood !== undefined && named.has(neighbourhood) ? neighbourhood : undefined,
     }))
@@ -34,7 +32,6 @@ export function anonymous(samples: readonly PlannedSample[], least = SMALLEST_SH
       (a, b) =>
         (a.ph ?? 0) - (b.ph ?? 0) ||
         (a.neighbourhood ?? '').localeCompare(b.neighbourhood ?? '') ||
-        a.kind.localeCompare(b.kind) ||
         a.decision.localeCompare(b.decision),
     );
 }

@@ -2,7 +2,7 @@ import { anonymous } from '@sorrel/engine/day';
 import { type Cell, csvText } from '../csv.ts';
 import type { DaySample } from './day-sample.ts';
 
-const columns = ['ph', 'kind', 'decision', 'neighbourhood'] as const;
+const columns = ['ph', 'decision', 'neighbourhood'] as const;
 
 /**
  * The samples as they may be given to others, as CSV (RFC 4180): no code, name, place or date, sorted by pH, and no
@@ -11,5 +11,5 @@ const columns = ['ph', 'kind', 'decision', 'neighbourhood'] as const;
 export const anonymousTable = (samples: readonly DaySample[]): string =>
   csvText(
     columns,
-    anonymous(samples).map(({ ph, kind, decision, neighbourhood }): Cell[] => [ph, kind, decision, neighbourhood]),
+    anonymous(samples).map(({ ph, decision, neighbourhood }): Cell[] => [ph, decision, neighbourhood]),
   );

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CsvRecord, csvCell, csvCutter, csvSplitter } from './csv.ts';
+import { type CsvRecord, csvCell, csvCutter, csvSplitter, eachRecord } from './csv.ts';
 
 /** The whole text, pushed in pieces of the given lengths. */
 function split(text: string, sizes: readonly number[] = [text.length]): string[][] {
@@ -41,6 +41,14 @@ describe('csvSplitter', () => {
       ),
       { numRuns: 500 },
     );
+  });
+  it('reads quoted cells of a text of any length that comes in one piece', () => {
+    const text = 'a,"b, c"\n'.repeat(200_000);
+    let whole = 0;
+    eachRecord(text, 1, (cells) => {
+      if (cells.length === 2 && cells[1] === 'b, c') whole++;
+    });
+    expect(whole).toBe(200_000);
   });
   it('gives the same records, with the same line numbers, when it is cut into runs first', () => {
     const junk = fc.string({ unit: fc.constantFrom('a', ',', '"', '\n', '\r\n', ' ', 'é'), maxLength: 80 });

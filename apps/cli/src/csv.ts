@@ -203,7 +203,11 @@ function quoted(text: string, start: number, last: boolean): Quoted | undefined 
         const close = text.indexOf('"', from);
         const inner = text.slice(from, close < 0 ? text.length : close);
         lines += inner.split('\n').length - 1;
-        if (lines > MOST_LINES_IN_A_CELL || text.length - start > LONGEST_LINE || (close < 0 && last))
+        if (
+          lines > MOST_LINES_IN_A_CELL ||
+          (close < 0 ? text.length : close) - start > LONGEST_LINE ||
+          (close < 0 && last)
+        )
           return unclosed(text, start);
         if (close < 0 || (close + 1 >= text.length && !last)) return undefined;
         cell += inner;

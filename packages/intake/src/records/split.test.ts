@@ -40,6 +40,13 @@ describe('splitter', () => {
   });
 });
 
+it('reads quoted cells of a text of any length that comes in one piece', () => {
+  const split = splitter(';');
+  const records = [...split.push('a;"b; c"\n'.repeat(200_000)), ...split.end()];
+  expect(records).toHaveLength(200_000);
+  expect(records.every(({ cells, torn }) => cells[1] === 'b; c' && torn === undefined)).toBe(true);
+});
+
 describe('cutter', () => {
   it('loses nothing: its runs hold the records that the splitter finds, with their lines', () => {
     const wild = fc.string({ unit: fc.constantFrom('a', ';', '"', '\n', '\r', ' ', '5'), maxLength: 60 });

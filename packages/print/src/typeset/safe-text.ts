@@ -1,6 +1,8 @@
 /** Where a long word may break (U+200B, drawn as nothing). */
 export const BREAK = '\u200b';
 
+/** A word this long may not fit its column. */
+const LONG = 25;
 const longWord = /[^\s\u200b]{25,}/gu;
 const hasLongWord = /[^\s\u200b]{25}/;
 const plain = /^[ -~\u00a1-\u024f\u2010-\u2027]*$/;
@@ -13,7 +15,7 @@ const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
  */
 export function safeText(text: string): string {
   // Nearly every text is plain; a pile of handouts has a hundred thousand of them.
-  if (plain.test(text) && !hasLongWord.test(text)) return text;
+  if (plain.test(text) && (text.length < LONG || !hasLongWord.test(text))) return text;
   return text
     .replace(/\p{Cs}|\p{Cn}/gu, '\ufffd')
     .replace(/[\u202a-\u202e\u2066-\u2069\ufeff]/gu, '')

@@ -300,6 +300,10 @@ export const print = {
   'print.day-found-free-lime': 'Too limy, with free lime that uses up any sulfur.',
   'print.day-found-no-ph': 'No pH reading.',
   'print.day-found-conflict': 'Plants that want different soil stand together.',
+  'print.day-found-fizz-first': 'High, and nobody has looked for free lime yet.',
+  'print.day-found-lead-blocks-acid': 'High, with raised lead. Do not lower it.',
+  'print.day-found-sodium': 'So high that sodium is likely. It needs another treatment.',
+  'print.day-found-tolerated-limy': 'A little high, and the plants put up with it.',
   'print.day-found-extreme-low': 'Sour far beyond what is usual. It has a cause that must be found.',
 
   // Labels

@@ -108,9 +108,10 @@ describe('a soil day whose server is killed', () => {
       await until(server.address, path, (done) => done === codes.length);
       await setTimeout(200);
       planned.push(...server.planned());
-      // A plan that was stored an instant before the kill may not have come into the log; none is there twice.
+      // What was logged just before a kill may never leave the process, so the log tells only that none came twice;
+      // that none is missing, the papers tell.
+      expect(planned.length).toBeGreaterThan(0);
       expect(planned.length).toBe(new Set(planned).size);
-      expect(planned.length).toBeGreaterThanOrEqual(codes.length - 3);
       const merge = await (await fetch(`${server.address}${path}/merge.csv`)).text();
       expect(
         merge

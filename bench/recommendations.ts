@@ -1,9 +1,9 @@
 import { rowReader } from '@sorrel/engine/document';
 import { recommend, type Settings } from '@sorrel/engine/plan';
+import { eachRecord } from '@sorrel/intake/rows';
 import { parse as csvParse } from 'csv-parse/sync';
 import papaparse from 'papaparse';
 import { inferSchema, initParser } from 'udsv';
-import { eachRecord } from '../apps/cli/src/csv.ts';
 import { csvLine, planRow } from '../apps/cli/src/plan-row.ts';
 import { inTurns, median, type Pair, timed } from './measure.ts';
 
@@ -29,7 +29,7 @@ export interface Counts {
 export function recommendAll(text: string): Counts {
   let reader: ReturnType<typeof rowReader> | undefined;
   let [rows, planned, dosed, written] = [0, 0, 0, 0];
-  eachRecord(text, 1, (cells, line) => {
+  eachRecord({ text, line: 1, records: Number.NaN }, ',', ({ cells, line }) => {
     if (reader === undefined) {
       reader = rowReader(cells, { today });
       return;

@@ -1,6 +1,5 @@
 import { createWriteStream, type WriteStream } from 'node:fs';
-import type { Problem } from '@sorrel/engine/document';
-import { csvCell } from './csv.ts';
+import { csvCell, type Problem } from '@sorrel/engine/document';
 import { exit, Stop } from './exit.ts';
 import { hanging } from './layout.ts';
 import { words } from './words.ts';

@@ -1,8 +1,8 @@
 import { materialOf } from '@sorrel/almanac/materials';
+import { csvCell } from '@sorrel/engine/document';
 import type { Place, Recommendation } from '@sorrel/engine/plan';
 import { methodById } from '@sorrel/engine/requirement';
 import { fromSi, say, type UnitSystem, unitOf } from '@sorrel/engine/units';
-import { csvCell } from './csv.ts';
 import { figureText } from './figure-text.ts';
 
 /** Columns of the table of plans, in order. */

@@ -5,13 +5,13 @@ import { readGarden } from '@sorrel/engine/document';
 import type { Product } from '@sorrel/engine/materials';
 import type { Settings } from '@sorrel/engine/plan';
 import type { UnitSystem } from '@sorrel/engine/units';
+import { cutter, type Run, recordsOf } from '@sorrel/intake/rows';
 import { badRows } from '../bad-rows.ts';
-import { type CsvRun, csvCutter, csvSplitter } from '../csv.ts';
 import { exit, Stop } from '../exit.ts';
 import { nameOf, reasonOf } from '../input.ts';
 import { oneFile, read, showing, todayOf, unitsOf } from '../options.ts';
 import { planColumns } from '../plan-row.ts';
-import { createPlanner, type PlannedRows, type TableSetup } from '../table/planner.ts';
+import { createPlanner, DELIMITER, type PlannedRows, type TableSetup } from '../table/planner.ts';
 import { alone, type Threads, together } from '../table/threads.ts';
 import { words } from '../words.ts';
 
@@ -47,7 +47,7 @@ export async function run(args: readonly string[]): Promise<number> {
   let threads: Threads | undefined;
   let rows = 0;
   let strange = 0;
-  let batch: CsvRun[] = [];
+  let batch: Run[] = [];
   let letters = 0;
   const underWay: Promise<PlannedRows>[] = [];
   const write = async (): Promise<void> => {
@@ -80,8 +80,8 @@ export async function run(args: readonly string[]): Promise<number> {
     threads = jobs > 1 && isLarge(file) ? together(setup, jobs) : alone(setup);
     if (!values.json) process.stdout.write(`${planColumns.join(',')}\r\n`);
   };
-  const take = async (run: CsvRun): Promise<void> => {
-    let rest: CsvRun | undefined = run;
+  const take = async (run: Run): Promise<void> => {
+    let rest: Run | undefined = run;
     if (threads === undefined) {
       const { header, after } = headerOf(run);
       begin(header);
@@ -93,14 +93,19 @@ export async function run(args: readonly string[]): Promise<number> {
     if (letters >= BATCH) await send();
   };
 
-  const cutter = csvCutter();
+  const cut = cutter(DELIMITER);
   try {
     const input =
       file === '-'
         ? process.stdin.setEncoding('utf8')
         : createReadStream(file, { encoding: 'utf8', highWaterMark: PIECE });
-    for await (const chunk of input) for (const run of cutter.push(chunk as string)) await take(run);
-    for (const run of cutter.end()) await take(run);
+    let begun = false;
+    for await (const chunk of input) {
+      const text = chunk as string;
+      for (const run of cut.push(begun ? text : withoutMark(text))) await take(run);
+      begun = true;
+    }
+    for (const run of cut.end()) await take(run);
     await send();
     while (underWay.length > 0) await write();
   } catch (error) {
@@ -116,19 +121,18 @@ export async function run(args: readonly string[]): Promise<number> {
   return bad.count > 0 || strange > 0 ? exit.partly : exit.fine;
 }
 
+/** The byte order mark that some programs put before a text. */
+const withoutMark = (text: string): string => (text.startsWith('\ufeff') ? text.slice(1) : text);
+
 /** The first record of a run, and the run without it. */
-function headerOf(run: CsvRun): { readonly header: readonly string[]; readonly after: CsvRun | undefined } {
-  if ('cells' in run) return { header: run.cells, after: undefined };
-  const splitter = csvSplitter(run.line);
-  const [first, second] = [...splitter.push(run.text), ...splitter.end()];
-  if (second === undefined) return { header: first?.cells ?? [], after: undefined };
+function headerOf(run: Run): { readonly header: readonly string[]; readonly after: Run | undefined } {
+  const [first, second] = recordsOf(run, DELIMITER);
+  const header = first?.cells ?? [];
+  if (second === undefined || 'rows' in run) return { header, after: undefined };
   // Lines before the second record, so that its text can be cut off where it starts.
   let at = 0;
   for (let line = run.line; line < second.line; line++) at = run.text.indexOf('\n', at) + 1;
-  return {
-    header: first?.cells ?? [],
-    after: { text: run.text.slice(at), line: second.line, records: run.records - 1 },
-  };
+  return { header, after: { text: run.text.slice(at), line: second.line, records: run.records - 1 } };
 }
 
 /** A file that takes long enough for other threads to be worth starting. */

@@ -2,7 +2,7 @@ import { type Problem, rowReader } from '@sorrel/engine/document';
 import type { Product } from '@sorrel/engine/materials';
 import { recommend, type Settings } from '@sorrel/engine/plan';
 import type { UnitSystem } from '@sorrel/engine/units';
-import { type CsvRun, eachRecord } from '../csv.ts';
+import { eachRecord, type Run, type TableRecord } from '@sorrel/intake/rows';
 import { csvLine, planRow } from '../plan-row.ts';
 import { rowBytes } from './row-bytes.ts';
 
@@ -33,9 +33,11 @@ export interface Planner {
   /** Columns nobody knows. */
   readonly problems: readonly Problem[];
   /** Plans some rows, in order; `first` is the number of the first of them, counted from 1. */
-  plan(runs: readonly CsvRun[], first: number): PlannedRows;
+  plan(runs: readonly Run[], first: number): PlannedRows;
 }
 
+/** What stands between the cells of a table with our own columns (RFC 4180). */
+export const DELIMITER = ',';
 /** A batch of rows of plans is rarely longer. */
 const USUAL_BYTES = 1 << 19;
 
@@ -49,7 +51,7 @@ export function createPlanner(setup: TableSetup): Planner {
     plan(runs, first) {
       let row = first;
       const bad: BadRow[] = [];
-      const take = (cells: readonly string[], line: number) => {
+      const take = ({ cells, line }: TableRecord) => {
         const read = reader.read(cells, row);
         row += 1;
         if (!read.ok) {
@@ -59,10 +61,7 @@ export function createPlanner(setup: TableSetup): Planner {
         const planned = planRow(line, read.place, recommend(read.place, products, settings), system);
         text.add(json ? `${JSON.stringify(planned)}\n` : `${csvLine(planned)}\r\n`);
       };
-      for (const run of runs) {
-        if ('cells' in run) take(run.cells, run.line);
-        else eachRecord(run.text, run.line, take);
-      }
+      for (const run of runs) eachRecord(run, DELIMITER, take);
       return { bytes: text.take(), bad };
     },
   };

@@ -41,6 +41,16 @@ describe('sorrel table over several threads', () => {
     expect(three.status).toBe(1);
     expect(readFileSync(bad('three.csv'), 'utf8') === readFileSync(bad('one.csv'), 'utf8')).toBe(true);
   });
+  it('passes over a byte order mark', () => {
+    const head = `${readFileSync(file, 'utf8').split('\n').slice(0, 3).join('\n')}\n`;
+    const plain = join(cli.folder, 'plain.csv');
+    const marked = join(cli.folder, 'marked.csv');
+    writeFileSync(plain, head);
+    writeFileSync(marked, `\ufeff${head}`);
+    const run = (name: string) => cli.run(['table', name, '--as-of', '2026-11-01']);
+    expect(run(plain).stdout).toContain('Bed 1,');
+    expect([run(marked).stdout, run(marked).status]).toEqual([run(plain).stdout, run(plain).status]);
+  });
   it('writes lines of JSON just as well', () => {
     const { stdout } = table('--json', '--threads', '2');
     const rows = stdout.trimEnd().split('\n');

@@ -1,10 +1,10 @@
 import { Worker } from 'node:worker_threads';
-import type { CsvRun } from '../csv.ts';
+import type { Run } from '@sorrel/intake/rows';
 import { createPlanner, type PlannedRows, type TableSetup } from './planner.ts';
 
 /** Plans runs of rows, on this thread or on others. Answers may be awaited in any order. */
 export interface Threads {
-  plan(runs: readonly CsvRun[], first: number): Promise<PlannedRows>;
+  plan(runs: readonly Run[], first: number): Promise<PlannedRows>;
   /** How many batches may be under way before it is worth waiting for one. */
   readonly width: number;
   close(): Promise<void>;
@@ -68,6 +68,6 @@ export function together(setup: TableSetup, count: number): Threads {
     do: send,
     width,
     close,
-  } = crew<{ runs: readonly CsvRun[]; first: number }, PlannedRows>('table-worker.mjs', setup, count);
+  } = crew<{ runs: readonly Run[]; first: number }, PlannedRows>('table-worker.mjs', setup, count);
   return { width, close, plan: (runs, first) => send({ runs, first }) };
 }

@@ -1,10 +1,10 @@
 // One thread of `sorrel table`: takes runs of rows, gives back rows of plans.
 import { parentPort, workerData } from 'node:worker_threads';
-import type { CsvRun } from '../csv.ts';
+import type { Run } from '@sorrel/intake/rows';
 import { createPlanner, type TableSetup } from './planner.ts';
 
 const planner = createPlanner(workerData as TableSetup);
-parentPort?.on('message', ({ runs, first }: { runs: CsvRun[]; first: number }) => {
+parentPort?.on('message', ({ runs, first }: { runs: Run[]; first: number }) => {
   const { bytes, bad } = planner.plan(runs, first);
   // Values in problems may be anything a table held; they are only ever shown as text.
   const answer = {

@@ -2,6 +2,7 @@ export type { Problem } from '../derivation/problem.ts';
 export { accountReport } from './account-report.ts';
 export type { Choice } from './choices.ts';
 export { comparisonReport } from './comparison-report.ts';
+export { csvCell } from './csv-cell.ts';
 export { forecastReport } from './forecast-report.ts';
 export { problemOf } from './issue.ts';
 export * from './json-schema.ts';

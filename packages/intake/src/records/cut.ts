@@ -1,3 +1,4 @@
+import { cellsOf } from './cells-of.ts';
 import { scan } from './scan.ts';
 import { splitter, type TableRecord } from './split.ts';
 
@@ -84,20 +85,4 @@ export function eachRecord(run: Run, delimiter: string, take: (record: TableReco
     delimiter,
     run.line,
   )(run.text, true);
-}
-
-/** The cells of a line without quotes, put into one array again and again. */
-function cellsOf(text: string, from: number, to: number, delimiter: string, cells: string[]): string[] {
-  const end = to > from && text.charCodeAt(to - 1) === 13 ? to - 1 : to;
-  let count = 0;
-  let at = from;
-  for (;;) {
-    const next = text.indexOf(delimiter, at);
-    if (next < 0 || next >= end) break;
-    cells[count++] = text.slice(at, next);
-    at = next + 1;
-  }
-  cells[count++] = text.slice(at, end);
-  if (cells.length !== count) cells.length = count;
-  return cells;
 }

@@ -47,6 +47,44 @@ it('reads quoted cells of a text of any length that comes in one piece', () => {
   expect(records.every(({ cells, torn }) => cells[1] === 'b; c' && torn === undefined)).toBe(true);
 });
 
+describe('splitter, of what is wrong', () => {
+  const split = (text: string, size = text.length): string[][] => {
+    const whole = splitter(',');
+    return [...pieces(text, [size]).flatMap((piece) => whole.push(piece)), ...whole.end()].map(({ cells }) => [
+      ...cells,
+    ]);
+  };
+  it('never throws and never loses its way to the last line', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: fc.constantFrom('a', ',', '"', '\n', '\r', ' '), maxLength: 60 }), (junk) => {
+        const tail = Array.from({ length: 60 }, (_, index) => `row,${index}`).join('\n');
+        expect(split(`${junk}\n${tail}\n`, 5).at(-1)).toEqual(['row', '59']);
+      }),
+    );
+  });
+  it('keeps a lost or an extra comma in its own row', () => {
+    expect(split('a,b,c\n1,2\n3,4,5,6\n7,8,9')).toEqual([
+      ['a', 'b', 'c'],
+      ['1', '2'],
+      ['3', '4', '5', '6'],
+      ['7', '8', '9'],
+    ]);
+  });
+  it('gives up one line, not the file, to a quote that is never closed', () => {
+    const rows = Array.from({ length: 200 }, (_, index) => `${index},x`);
+    rows[10] = '"10,x';
+    expect(split(rows.join('\n'), 64)).toHaveLength(200);
+  });
+  it('counts lines as an editor does, across cells of several lines', () => {
+    const whole = splitter(',');
+    expect([...whole.push('a\n\n"1\n2"\nb\n'), ...whole.end()]).toEqual([
+      { cells: ['a'], line: 1 },
+      { cells: ['1\n2'], line: 3 },
+      { cells: ['b'], line: 5 },
+    ]);
+  });
+});
+
 describe('cutter', () => {
   it('loses nothing: its runs hold the records that the splitter finds, with their lines', () => {
     const wild = fc.string({ unit: fc.constantFrom('a', ';', '"', '\n', '\r', ' ', '5'), maxLength: 60 });

@@ -1,3 +1,4 @@
+import { cellsOf } from './cells-of.ts';
 import { scan } from './scan.ts';
 
 /** One record of a table. `line` is the line of the file it starts on, counted from 1. */
@@ -15,10 +16,6 @@ export interface Splitter {
   end(): TableRecord[];
 }
 
-/** Without the carriage return that some systems put before the line feed. */
-const withoutReturn = (text: string, from: number, to: number): string =>
-  text.slice(from, to > from && text.charCodeAt(to - 1) === 13 ? to - 1 : to);
-
 /**
  * Splits delimited text (RFC 4180, with any one sign between cells) piece by piece, so that a file of any length fits in
  * little memory. A record keeps the number of cells it has: a lost or extra delimiter stays the fault of its own row. A
@@ -28,7 +25,7 @@ export function splitter(delimiter: string, firstLine = 1): Splitter {
   let records: TableRecord[] = [];
   const take = scan(
     {
-      plain: (text, from, to, line) => records.push({ cells: withoutReturn(text, from, to).split(delimiter), line }),
+      plain: (text, from, to, line) => records.push({ cells: cellsOf(text, from, to, delimiter, []), line }),
       quoted: (_text, _from, { cells, closed }, line) =>
         records.push(closed ? { cells, line } : { cells, line, torn: true }),
       done: () => {},

@@ -1,14 +1,5 @@
-import type { Problem } from '@sorrel/engine/document';
+import { csvCell, type Problem } from '@sorrel/engine/document';
 import { mendColumns } from './returned.ts';
-
-const SPECIAL = /^[=+\-@\t]|[",\r\n]/;
-
-/** A cell as RFC 4180 wants it, with text that a spreadsheet would run as a formula made harmless. */
-function csvCell(value: string): string {
-  if (!SPECIAL.test(value)) return value;
-  const safe = /^[=+\-@\t\r]/.test(value) && !/^[+-]?[\d.]+$/.test(value) ? `'${value}` : value;
-  return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-}
 
 const line = (cells: readonly string[]): string => `${cells.map(csvCell).join(',')}\r\n`;
 

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { exit, Stop } from './exit.ts';
-import { help, words } from './words.ts';
+import { help } from './help.ts';
+import { words } from './words.ts';
 
 type Command = { run(args: readonly string[]): Promise<number> | number };
 

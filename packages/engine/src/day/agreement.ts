@@ -1,5 +1,5 @@
-import { qualityLimit } from '@sorrel/almanac/quality-limits';
 import type { Ph } from '../units/si.ts';
+import { judgeCheck } from './judge-check.ts';
 
 export interface Agreement {
   readonly pairs: number;
@@ -14,17 +14,16 @@ export interface Agreement {
  *
  * @param pairs first and second reading of each duplicate
  * @returns undefined without a pair
- * @source the standard deviation from duplicates is textbook statistics (common practice, no source); limit: almanac `quality-limits`
+ * @source the standard deviation from duplicates is textbook statistics (common practice, no source); limit: `judgeCheck`
  */
 export function agreementOf(pairs: readonly (readonly [Ph, Ph])[]): Agreement | undefined {
   if (pairs.length === 0) return undefined;
-  const { limit } = qualityLimit('duplicate');
   let squares = 0;
   let agree = 0;
   for (const [first, second] of pairs) {
-    const difference = second - first;
-    squares += difference * difference;
-    if (Math.abs(difference) <= limit + 1e-9) agree++;
+    const { off, passed } = judgeCheck('duplicate', first, second);
+    squares += off * off;
+    if (passed) agree++;
   }
   return { pairs: pairs.length, agree, sd: Math.sqrt(squares / (2 * pairs.length)) };
 }

@@ -1,7 +1,9 @@
 import type { Decision } from '../plan/recommendation.ts';
 import type { Ph } from '../units/si.ts';
 import type { PlannedSample } from './summary.ts';
-import { SMALLEST_SHOWN } from './suppress.ts';
+
+/** A group with fewer samples than this could point at a person (SDC_SUPPRESSION, from memory). */
+export const SMALLEST_SHOWN = 5;
 
 /** A sample without a code, a name, a date or a place of its own. */
 export interface AnonymousSample {

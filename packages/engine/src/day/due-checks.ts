@@ -3,7 +3,11 @@ import { type QualityCheck, qualityLimit } from '@sorrel/almanac/quality-limits'
 /** What one meter did, in the order of the day. */
 export type MeterAct =
   | { readonly did: 'reading' }
-  | { readonly did: QualityCheck /** False when it failed. */; readonly sound: boolean };
+  | {
+      readonly did: QualityCheck;
+      /** False when it failed. */
+      readonly sound: boolean;
+    };
 
 /**
  * Checks that stand between a meter and its next reading: those of `qualityPlan`, found from what was really done, for a

@@ -8,6 +8,5 @@ export * from './judge-check.ts';
 export * from './meter-history.ts';
 export * from './quality-plan.ts';
 export * from './summary.ts';
-export * from './suppress.ts';
 export * from './to-repeat.ts';
 export * from './typed-ph.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Place, Settings } from '../plan/place.ts';
 import { recommend } from '../plan/recommend.ts';
 import { textureOf } from '../soil/texture-of.ts';
-import { anonymous, type PlannedSample, SMALLEST_SHOWN, summaryOf, suppressSmall } from './index.ts';
+import { anonymous, type PlannedSample, SMALLEST_SHOWN, summaryOf } from './index.ts';
 
 const settings: Settings = { today: '2026-11-01', overshootChance: 0.05, hemisphere: 'north', finenessSystem: 'OH' };
 const loam = textureOf({ texture: 'loam' });
@@ -67,40 +67,6 @@ describe('summaryOf', () => {
   it('says who is to be called, and why', () => {
     expect(summary.calls.map(({ code }) => code)).toEqual(['05']);
     expect(summary.calls[0]?.why[0]?.code).toMatch(/^plan\.caution-lead/);
-  });
-});
-
-describe('suppressSmall', () => {
-  const counts = fc
-    .integer({ min: 1, max: 5 })
-    .chain((width) =>
-      fc.array(fc.array(fc.integer({ min: 0, max: 12 }), { minLength: width, maxLength: width }), { maxLength: 6 }),
-    );
-  it('shows no small count, and never leaves one hidden cell that a total gives away', () => {
-    fc.assert(
-      fc.property(counts, (table) => {
-        const shown = suppressSmall(table);
-        for (const [y, row] of shown.entries())
-          for (const [x, count] of row.entries()) {
-            const before = table[y]?.[x] ?? 0;
-            if (before > 0 && before < SMALLEST_SHOWN) expect(count).toBeUndefined();
-            else if (count !== undefined) expect(count).toBe(before);
-          }
-        const lines = [
-          ...shown,
-          ...Array.from({ length: table[0]?.length ?? 0 }, (_, x) => shown.map((row) => row[x])),
-        ];
-        for (const line of lines) {
-          const hidden = line.filter((count) => count === undefined).length;
-          // A line with one hidden cell is only left when nothing else in it could be hidden.
-          if (hidden === 1) expect(line.every((count) => count === undefined || count === 0)).toBe(true);
-        }
-      }),
-    );
-  });
-  it('refuses a crooked table', () => {
-    expect(() => suppressSmall([[1], [1, 2]])).toThrow(RangeError);
-    expect(() => suppressSmall([[-1]])).toThrow(RangeError);
   });
 });
 

@@ -17,6 +17,7 @@ export interface ReadAt {
  * passed. Without a good check before, everything from the start; without one after, everything since.
  *
  * @returns ids in the order of the day
+ * @source our judgement (SORREL)
  */
 export function toRepeat(checks: readonly CheckAt[], readings: readonly ReadAt[]): readonly string[] {
   const doubtful = new Set<string>();
@@ -27,7 +28,6 @@ export function toRepeat(checks: readonly CheckAt[], readings: readonly ReadAt[]
       if (check.passed) continue;
       const before = own.slice(0, index).findLast(({ passed }) => passed)?.order ?? Number.NEGATIVE_INFINITY;
       const after = own.slice(index + 1).find(({ passed }) => passed)?.order ?? Number.POSITIVE_INFINITY;
-      // After the failed check only what was read before the meter was put right.
       for (const { id, order, meter: by } of readings)
         if (by === meter && order > before && order < after) doubtful.add(id);
     }

@@ -3,7 +3,7 @@ import type { Product } from '../materials/material.ts';
 import type { UseContext } from '../materials/refuse.ts';
 import { capFor } from '../plan/cap.ts';
 import { chooseProducts } from '../plan/choose.ts';
-import { LEAD_BLOCKS_ACID, MOST_DRESSINGS } from '../plan/decide.ts';
+import { EXTREME_LOW, LEAD_BLOCKS_ACID, MOST_DRESSINGS } from '../plan/decide.ts';
 import { actingPerKg } from '../plan/dressings.ts';
 import { type Evidence, gather } from '../plan/evidence.ts';
 import type { Place, Settings } from '../plan/place.ts';
@@ -41,8 +41,6 @@ export interface Moves {
   readonly noRaise?: Message;
 }
 
-/** Sweetest pH below which nothing is spread before a professional has looked, as in `decide`. */
-const EXTREME_LOW = 3.5;
 /** Months a dressing of lime, and of sulfur, needs before the retest (practice calendar, as in `dressingsOf`). */
 const WORKS = { raise: 6, lower: 3 } as const;
 

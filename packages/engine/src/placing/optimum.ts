@@ -32,7 +32,7 @@ export function optimum(board: Board, solver: Solver, cut?: MovesOptions['cut'])
     if (quick !== undefined) return quick;
     const full = buildModel(board, kept);
     const solved = solver(full.model);
-    if (solved.values !== undefined) return whole(board, readBack(board, full, solved.values), solved);
+    if (solved.values !== undefined) return whole(readBack(board, full, solved.values), solved);
   }
   return leavingOut(board, solver, kept);
 }
@@ -53,7 +53,7 @@ function leavingOut(board: Board, solver: Solver, kept: MovesOptions): Optimum |
   const full = buildModel(board, { ...kept, mostUnmet: unmetOf(found) });
   const solved = solver(full.model);
   if (solved.values === undefined) return { choice: found, proven: false, bound: 0 };
-  const best = whole(board, readBack(board, full, solved.values), solved);
+  const best = whole(readBack(board, full, solved.values), solved);
   return least.status === 'optimal' ? best : { ...best, proven: false };
 }
 
@@ -72,9 +72,9 @@ function settled(
       : columns.findIndex((column) => (values[column] as number) > 0.5);
   });
   const choice = calendarFor(board, chosen, mostUnmet, solver);
-  return choice === undefined ? undefined : whole(board, choice, solved);
+  return choice === undefined ? undefined : whole(choice, solved);
 }
 
-function whole(_board: Board, choice: Choice, { status, bound }: Solved): Optimum {
+function whole(choice: Choice, { status, bound }: Solved): Optimum {
   return { choice, proven: status === 'optimal' || choice.moved <= bound + SAME, bound: Math.min(bound, choice.moved) };
 }

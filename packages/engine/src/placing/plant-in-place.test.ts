@@ -25,7 +25,7 @@ function look(name: string, entry: object) {
 }
 
 describe('a plant in a place', () => {
-  // fao-crop-db and others, read: potato 5.0-6.5; ranges as the almanac has them.
+  // fao-crop-db, read: tomato 5.5 to 6.8 in the ground.
   it('suits where the pH lies in its best range and nothing moves it', () => {
     expect(look('tomato', { ...bed, ...tested(6.4), plants: ['tomato'] })).toMatchObject({
       verdict: 'suits',

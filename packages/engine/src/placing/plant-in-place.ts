@@ -44,7 +44,10 @@ export const rangeFor = (plant: AnyPlant, medium: Place['medium']): PlantRange |
 export function plantInPlace(plant: AnyPlant, place: Place, plan: Recommendation): PlantInPlace {
   const there = place.plants.some(({ key }) => key === plant.key);
   const wanted = rangeFor(plant, place.medium);
-  if (wanted === undefined) return unknown(place, there, [{ code: noRange(plant), parameters: { plant: plant.name } }]);
+  if (wanted === undefined) {
+    const why: Message = { code: noRange(plant), parameters: { plant: plant.name } };
+    return { place: place.id, verdict: 'not known', there, apart: [], reasons: [why] };
+  }
   const range = rangeIn(place, wanted);
   const apart = place.plants.filter((other) => other.key !== plant.key && clash(range, rangeIn(place, other)));
   const reasons: Message[] = [];
@@ -55,11 +58,7 @@ export function plantInPlace(plant: AnyPlant, place: Place, plan: Recommendation
   const rest = { place: place.id, range, there, apart: apart.map(({ name }) => name) };
   const { present } = plan;
   if (present === undefined)
-    return {
-      ...unknown(place, there, [...reasons, { code: 'placing.plant-untested' }]),
-      ...rest,
-      verdict: 'not known',
-    };
+    return { ...rest, verdict: 'not known', reasons: [...reasons, { code: 'placing.plant-untested' }] };
   const limits = { ...wanted, ...range };
   const today = { ph: present.mean, word: fitWord(present.mean, limits) };
   const moves = plan.applications.length > 0;
@@ -130,11 +129,3 @@ const clash = (a: Range, b: Range): boolean => a.low > b.high || b.low > a.high;
 
 const noRange = (plant: AnyPlant): Message['code'] =>
   isHalfKnown(plant) && plant.containerLow !== undefined ? 'placing.only-pots-known' : 'placing.no-best-known';
-
-const unknown = (place: Place, there: boolean, reasons: readonly Message[]): PlantInPlace => ({
-  place: place.id,
-  verdict: 'not known',
-  there,
-  apart: [],
-  reasons,
-});

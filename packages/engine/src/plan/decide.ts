@@ -25,7 +25,7 @@ export interface Verdict {
 }
 
 /** Below this the reading is so odd that a professional should look before anything is spread (safety: refer out below 4). */
-const EXTREME_LOW = 3.5;
+export const EXTREME_LOW = 3.5;
 /** Lead from which acidifying is refused: the cautious 2024 multi-source level (EPA_2024). */
 export const LEAD_BLOCKS_ACID = 100e-6;
 

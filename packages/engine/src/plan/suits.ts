@@ -25,7 +25,7 @@ const COMFORT = 0.5;
 export function suits(ph: Ph, kind: PlaceKind, n: number): readonly string[] {
   // No pH is known closer than a hundredth: a table of thousands asks the same few questions.
   const hundredths = Math.round(ph * 100);
-  const question = hundredths * MOST + n;
+  const question = hundredths * MOST + Math.min(n, MOST - 1);
   let answer = answers[kind].get(question);
   if (answer === undefined) {
     answer = suiting(hundredths / 100, kind, n);
@@ -34,7 +34,7 @@ export function suits(ph: Ph, kind: PlaceKind, n: number): readonly string[] {
   return answer;
 }
 
-/** More plants than anybody asks for, so that pH and number make one key. */
+/** More plants than the almanac has, so that pH and number make one key. */
 const MOST = 1000;
 const answers: Readonly<Record<PlaceKind, Map<number, readonly string[]>>> = {
   bed: new Map(),

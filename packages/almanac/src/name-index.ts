@@ -30,10 +30,10 @@ export function nameIndex<R extends Named>(rows: readonly R[]): NameIndex<R> {
   let keys: ReadonlyMap<string, R> | undefined;
   let written: readonly string[] | undefined;
   let shapes: readonly { readonly plant: R; readonly parts: ReadonlySet<string> }[] | undefined;
-  // Names already looked up, so that a table of a hundred thousand rows searches each name once; bounded by the ways to
-  // write the names we know.
   // A plant we do not have is written many times in one table.
   const near = new Map<string, readonly { readonly plant: R; readonly score: number }[]>();
+  // Names already looked up, so that a table of a hundred thousand rows searches each name once; bounded by the ways to
+  // write the names we know.
   const found = new Map<string, R>();
 
   function byKey(key: string): R | undefined {

@@ -1,0 +1,35 @@
+/** What to grow where. */
+export const placing = {
+  'print.title-arrangement': 'What to grow where: {garden}',
+  'print.placing-title': 'What to grow where',
+  'print.placing-made': 'As of {date}',
+  'print.placing-place': 'Place',
+  'print.placing-grows': 'What grows',
+  'print.placing-season': 'Season {season}',
+  'print.placing-why': 'Why',
+  'print.placing-nothing': 'nothing',
+  'print.placing-growing': '{plant}, {area}',
+  'print.placing-growing-stays': '{plant}, {area} (stays)',
+  'print.placing-growing-fixed': '{plant}, {area} (fixed)',
+  'print.placing-why-clash': 'It does not fit here. See below.',
+  'print.placing-spread': 'About {mass} of {product}, ready in about {months} months.',
+  'print.placing-apart': 'Keep apart',
+  'print.placing-unmet': 'What does not fit',
+  'print.placing-unmet-one': '{plant}: {area} has no place in season {seasons}.',
+  'print.placing-saves-title': 'What this way saves',
+  'print.placing-saves':
+    'Giving each plant in turn the place that is cheapest at that moment would move {amount} more, counted as pure lime.',
+  'print.placing-saves-unmet':
+    'Giving each plant in turn the place that is cheapest at that moment would leave out {area} that finds a place here.',
+  'print.placing-this': 'This way',
+  'print.placing-next': 'Next best way',
+  'print.placing-greedy': 'Plant by plant',
+  'print.placing-moved': 'Soil moved',
+  'print.placing-material': 'Material',
+  'print.placing-money': 'Money',
+  'print.placing-months': 'Months',
+  'print.placing-places': 'Places',
+  'print.placing-left-out': 'Left out',
+  'print.placing-note':
+    'Soil moved is counted as pure calcium carbonate, to the nearest end of each range. The plan of each place says what to weigh out. Nothing is spread before that plan is read.',
+} as const;

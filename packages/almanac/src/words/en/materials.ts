@@ -67,9 +67,9 @@ export const materials = {
   'materials.refuse-needs-analysis':
     'No two loads of {product} are alike, so we give no dose without its own analysis. Ask for one, or use ground limestone.',
   'materials.refuse-not-organic':
-    'Organic certifiers usually do not allow {product}, so it is left out of this plan. Use limestone to raise pH, sulfur to lower it. Your own certifier decides.',
+    'Organic certifiers usually do not allow {product} (from memory), so it is left out of this plan. Use limestone to raise pH, sulfur to lower it. Your own certifier decides.',
   'materials.refuse-ask-certifier':
-    'Not every organic certifier allows {product}, so it is left out of this plan. Ask yours before you use it.',
+    'Not every organic certifier allows {product} (from memory), so it is left out of this plan. Ask yours before you use it.',
   'materials.refuse-no-effect':
     '{product} does not change pH in a way we can count on. Use limestone to raise it, sulfur to lower it.',
   'materials.refuse-lime-not-needed':

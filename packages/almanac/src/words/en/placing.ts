@@ -45,7 +45,7 @@ export const placing = {
   'placing.try-a-pot': 'A pot or a raised bed with a fresh mix would do for {plant}.',
 
   // wishes that cannot be read
-  'placing.no-such-season': 'There is no season {value}: {seasons} are planned.',
+  'placing.no-such-season': 'There is no season {value}. Seasons planned: {seasons}.',
   'placing.no-such-season.fix': 'Name a season from 1 to {seasons}, or plan more seasons.',
   'placing.no-such-place': 'The garden has no place called "{value}".',
   'placing.no-such-place.fix': 'Use one of these names: {known}.',

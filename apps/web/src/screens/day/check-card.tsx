@@ -9,6 +9,7 @@ import { today } from '../../engine/garden-plan.ts';
 import { Button } from '../../kit/button.tsx';
 import { Callout } from '../../kit/callout.tsx';
 import { Choice } from '../../kit/choice.tsx';
+import { Memory } from '../../kit/memory.tsx';
 import page from '../../kit/page.module.css';
 import { Quantity } from '../../kit/quantity.tsx';
 import { TextInput } from '../../kit/text-input.tsx';
@@ -53,6 +54,7 @@ export function CheckCard({ check, day, setup, onSetup, twice, focused, onDone, 
       check === 'duplicate' ? twice?.id : undefined,
     );
   };
+  const { every, limit, basis } = qualityLimit(check);
   return (
     <section className={`${page.sheet} ${styles.check}`} aria-labelledby="check">
       <p className={styles.eyebrow}>{label('web.day-check-now')}</p>
@@ -115,7 +117,7 @@ export function CheckCard({ check, day, setup, onSetup, twice, focused, onDone, 
         </Button>
       </div>
       <p className={page.small}>
-        {label('web.day-check-why', { every: qualityLimit(check).every, limit: qualityLimit(check).limit })}
+        {label('web.day-check-why', { every, limit })} {basis === 'memory' ? <Memory /> : null}
       </p>
     </section>
   );

@@ -20,8 +20,8 @@ function figures({ resistance, rate, drift, judged }: Learned, speaker: Speaker)
   ];
   if (judged > 0) said.push(timeWords.judged(judged));
   if (rate !== undefined && judged > 0) said.push(timeWords.works(rate.of, times(rate.factor)));
-  const amount = (value: number): string => speaker.rough(value, 'massPerArea');
-  said.push(timeWords.drifts(amount(drift.median), amount(drift.low), amount(drift.high)));
+  const range = speaker.range(drift.low, drift.high, 'massPerArea');
+  said.push(timeWords.drifts(speaker.rough(drift.median, 'massPerArea'), range));
   return said.map((each) => paragraph(each, 2)).join('\n');
 }
 

@@ -69,8 +69,8 @@ export const timeWords = {
     `Resistance beside what was expected: ${factor} (8 times in 10 between ${low} and ${high}).`,
   usualResists: 'Resistance: as expected; no dressing has been judged by a test yet.',
   works: (of: string, factor: string) => `Speed of ${of} beside what was expected: ${factor}.`,
-  drifts: (amount: string, low: string, high: string) =>
-    `Acid this place makes by itself in a year, as lime: ${amount} (8 times in 10 between ${low} and ${high}).`,
+  drifts: (amount: string, range: string) =>
+    `Acid this place makes by itself in a year, as lime: ${amount} (8 times in 10 it is ${range}).`,
   judged: (count: number) =>
     count === 1 ? '1 dressing judged by a later test.' : `${count} dressings judged by later tests.`,
 

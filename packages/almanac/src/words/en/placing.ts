@@ -2,7 +2,7 @@
 export const placing = {
   // the answer as a whole
   'placing.proven': 'No other way of placing these plants moves less soil. This was proved, not guessed.',
-  'placing.not-proven': 'The search was stopped early. There may be a way that moves a little less soil.',
+  'placing.not-proven': 'The search was stopped early. There may be a way that moves less soil.',
   'placing.saves':
     'The next best way leaves one of these places alone, and moves more soil elsewhere: {currency} more, counted as pure lime.',
   'placing.as-good': 'There is another way that moves no more soil. Take the one you like better.',

@@ -28,7 +28,10 @@ export const row = z.strictObject({
   /** Column of a table of soil tests that it becomes; empty when it is recognised but not needed. */
   column: optionalText,
   element: z.enum(['Ca', 'Mg', 'K', 'Na', 'Al', '']),
-  /** Where nearly all real figures lie, in the unit whose factor is 1 in `report-units`. */
+  /**
+   * Where nearly all real figures lie, in the unit whose factor is 1 in `report-units`: own judgement (SORREL), to find
+   * a column that is not what its title says. The sources of the row stand for its meaning.
+   */
   low: optionalNumber,
   high: optionalNumber,
   sources,

@@ -1,4 +1,5 @@
 import { setTimeout } from 'node:timers/promises';
+import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
 import type { Came, SamplePlanner, SampleWork, Store } from '../src/index.ts';
 import { codes, value, writer } from './kit.ts';
@@ -143,6 +144,57 @@ export function daysContract(bench: Bench): void {
       await worker.stop();
       expect(late).toEqual(['late']);
       expect(value(await quick.days.results(garden)).map(({ body }) => body)).toEqual(['plan of A1']);
+    });
+
+    it('gives up a plan that cannot be stored, and goes on with the others', async () => {
+      const store = await open();
+      const { garden, samples } = await dayOf(store, 97, 3);
+      value(await store.days.enqueue(garden, samples, ''));
+      // No database stores a plan without a body.
+      await workOff([store], garden, async (work) =>
+        work.code === 'A2' ? { source: 's1', body: null as unknown as string } : made(work),
+      );
+      expect((await statesOf(store, garden)).map(([, state]) => state)).toEqual(['done', 'failed', 'done']);
+    });
+
+    it('keeps a sample that was taken out and put back while a worker found it gone', async () => {
+      const store = await open();
+      const { garden, samples } = await dayOf(store, 98, 1);
+      value(await store.days.enqueue(garden, samples, ''));
+      let release = (): void => undefined;
+      const released = new Promise<void>((resolve) => {
+        release = resolve;
+      });
+      const late: Came[] = [];
+      const worker = store.days.work(
+        async () => {
+          await released;
+          return undefined;
+        },
+        { most: 1, pause: 20, told: (_, came) => void late.push(came) },
+      );
+      await until(store, garden, ([state]) => state === 'running');
+      value(await store.days.enqueue(garden, [], ''));
+      value(await store.days.enqueue(garden, samples, ''));
+      const stopped = worker.stop();
+      release();
+      await stopped;
+      expect(late).toEqual(['late']);
+      await workOff([store], garden, made);
+      expect(value(await store.days.results(garden)).map(({ body }) => body)).toEqual(['plan of A1']);
+    });
+
+    it.runIf(bench.kind === 'postgres')('plans what has waited for months', async () => {
+      const where = await bench.place();
+      const store = await bench.openAt(where);
+      const { garden, samples } = await dayOf(store, 99, 2);
+      value(await store.days.enqueue(garden, samples, ''));
+      const raw = bench.raw(where);
+      await sql`update sorrel_queue.job set created_on = created_on - interval '100 days',
+        start_after = start_after - interval '100 days', keep_until = keep_until - interval '100 days'`.execute(raw.db);
+      await raw.close();
+      await workOff([store], garden, made);
+      expect(value(await store.days.results(garden))).toHaveLength(2);
     });
 
     it('refuses a day of a garden that is not there', async () => {

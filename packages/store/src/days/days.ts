@@ -24,20 +24,6 @@ export function createDays(database: Database, patience = PATIENCE): Days & { cl
   const setPaused = (garden: string, paused: 0 | 1) =>
     inTransaction(database, async (tx) => {
       await tx.updateTable('day_run').set({ paused }).where('garden', '=', garden).execute();
-      if (paused === 1) return;
-      // What waited long may have been cleared from the queue; what comes twice is dropped.
-      const rows = await tx
-        .selectFrom('day_job')
-        .select('place')
-        .where('garden', '=', garden)
-        .where('state', '=', 'waiting')
-        .orderBy('position')
-        .execute();
-      await delivery.send(
-        tx,
-        garden,
-        rows.map(({ place }) => place),
-      );
     });
 
   return {

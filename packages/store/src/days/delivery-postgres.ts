@@ -16,6 +16,8 @@ const through = (db: Kysely<Tables>): PgBoss.Db => ({
 /** Far more often than any sample can be interrupted; how often planning may fail is counted in its row. */
 const MOST_DELIVERIES = 1000;
 const HOUR = 3600_000;
+/** A day may lie half planned for as long as anybody likes; the queue's own two weeks would lose what waits. */
+const KEPT_DAYS = 36_500;
 
 /**
  * Several machines share the samples through a queue library (`docs/decisions/0033-pg-boss.md`), a queue a day. A
@@ -36,7 +38,13 @@ export function postgresDelivery({ db }: Database, patience: number): Delivery {
   };
   async function start(): Promise<PgBoss> {
     const { default: Queue } = await import('pg-boss');
-    const boss = new Queue({ db: through(db), schema: 'sorrel_queue', supervise: false, schedule: false });
+    const boss = new Queue({
+      db: through(db),
+      schema: 'sorrel_queue',
+      supervise: false,
+      schedule: false,
+      retentionDays: KEPT_DAYS,
+    });
     boss.on('error', () => undefined);
     return boss.start();
   }

@@ -28,6 +28,8 @@ export async function handBack(
 ): Promise<Came> {
   const { garden, place } = claimed;
   if (made === undefined) {
+    // Only its own row: meanwhile the sample may have come back and wait for somebody else.
+    if ((await own(tx, claimed, {})) === undefined) return 'late';
     await tx.deleteFrom('day_job').where('garden', '=', garden).where('place', '=', place).execute();
     await delivery.settle(tx, claimed);
     return 'gone';

@@ -45,16 +45,13 @@ export function startWorker(
 ): DayWorker {
   let stopping = false;
 
+  /** @throws what waiting does not mend */
   async function store(work: (tx: Transaction<Tables>) => Promise<Came>): Promise<Came> {
     // The plan is made; a database that is away for a moment must not lose it.
     for (;;) {
-      try {
-        const stored = await inTransaction(work);
-        if (stored.ok) return stored.value;
-        trouble(stored.problems);
-      } catch (error) {
-        trouble(error);
-      }
+      const stored = await inTransaction(work);
+      if (stored.ok) return stored.value;
+      trouble(stored.problems);
       if (stopping) return 'late';
       await waker.wait(pause);
     }
@@ -73,14 +70,16 @@ export function startWorker(
 
   async function lane(): Promise<void> {
     while (!stopping) {
-      let claimed: Claimed | undefined;
       try {
-        claimed = await delivery.take();
+        const claimed = await delivery.take();
+        if (claimed !== undefined) {
+          await one(claimed);
+          continue;
+        }
       } catch (error) {
         trouble(error);
       }
-      if (claimed !== undefined) await one(claimed);
-      else if (!stopping) await waker.wait(pause);
+      if (!stopping) await waker.wait(pause);
     }
   }
 

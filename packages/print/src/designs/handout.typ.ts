@@ -3,14 +3,16 @@ import { phLineDesign } from './ph-line.typ.ts';
 
 const pages = `
 #let every-step-too = data.every-step
-
+// In a pile of hundreds a second sheet must find its way back to its first.
+#let whose = state("whose", "")
 
 #let foot-words = w.local-rules + " " + w.printed
 #let foot = context {
   set text(size: 8.5pt * grow)
   line(length: 100%, stroke: 0.5pt)
   v(-0.45em)
-  grid(columns: (1fr, 4.5em), column-gutter: 1em, foot-words, align(right, [#w.page-word #counter(page).display()]))
+  let name = if counter(page).get().first() > 1 { text(weight: "bold", whose.get()) + h(0.8em) }
+  grid(columns: (1fr, auto), column-gutter: 1em, foot-words, align(right, [#name#w.page-word #counter(page).display()]))
 }
 
 #set page(paper: data.paper, margin: (x: 18mm, top: 12mm, bottom: 17mm), footer-descent: 25%, footer: foot)
@@ -135,6 +137,8 @@ const pages = `
 
 #let handout(h) = {
   counter(page).update(1)
+  let letters = h.name.clusters()
+  whose.update(if letters.len() > 32 { letters.slice(0, 31).join() + "…" } else { h.name })
   show heading.where(level: 1): it => it.body
   head(h)
   banner(h)

@@ -16,7 +16,10 @@ export async function placingSection(say: (line?: string) => void, quick: boolea
     `${size[0]} places, ${size[1]} plants, ${size[2]} seasons, in made-up gardens of beds, plots and pots with light, perennials, rotation,`,
   );
   say('fixed and untested places. The whole call (laying the garden out, building the programmes, reading the answer');
-  say('back, reasons) against the solver’s own time inside that call. Bound: 3 times, and the optimum proven.');
+  say(
+    'back, reasons), asked without the runner-up, against the solver’s own time inside that call. Bound: 3 times, and',
+  );
+  say('the optimum proven.');
   say('*Plant by plant* gives each plant in turn the place that costs least at that moment.');
   say();
   say('| garden | | whole call, s | solver, s | ratio | soil moved, kg CaCO3 | plant by plant, kg CaCO3 | more |');

@@ -47,7 +47,6 @@ export function daySummary(samples: readonly DaySample[], options: DayOptions): 
       shopping: word('print.day-shopping'),
       'shopping-note': word('print.day-shopping-note'),
       'shopping-none': word('print.shopping-none'),
-      'memory-note': word('print.memory-note'),
     },
     facts: [countText(summary.samples, speaker), day(options.planned ?? options.printed)],
     ranges: said.ranges,

@@ -13,7 +13,7 @@ const neighbourhoods = [
   { name: 'Hill Road', middle: 6.2, spread: 0.5, share: 0.3 },
   { name: 'Harbour', middle: 7.3, spread: 0.4, share: 0.22 },
   { name: 'Old Orchard', middle: 5.8, spread: 0.6, share: 0.13 },
-  // So few that their counts are hidden in the table that is passed on.
+  // So few that it is not named in the table that is passed on.
   { name: 'Quarry End', middle: 7.7, spread: 0.2, share: 0.01 },
 ] as const;
 const plantings = [

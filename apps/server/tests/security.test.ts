@@ -118,6 +118,33 @@ describe('what is sent', () => {
     expect((await server.ask('POST', '/api/gardens', '{}', { 'content-type': 'text/plain' })).status).toBe(415);
   });
 
+  it('is limited and must be JSON on every route that takes JSON', async () => {
+    const { paths } = JSON.parse((await raw(server.address, '/api/openapi.json')).text) as {
+      paths: Record<string, Record<string, { requestBody?: { content: object } }>>;
+    };
+    const routes = Object.entries(paths).flatMap(([path, methods]) =>
+      Object.entries(methods).flatMap(([method, { requestBody }]) =>
+        requestBody !== undefined && 'application/json' in requestBody.content
+          ? [[method.toUpperCase(), path.replace(/\{\w+\}/g, '01890a5d-ac96-774b-bcce-b302099a8057')] as const]
+          : [],
+      ),
+    );
+    expect(routes.length).toBeGreaterThan(5);
+    // The largest that any of them takes is an import.
+    const large = `{"by":"${'x'.repeat(65 * 1024 * 1024)}"}`;
+    for (const [method, path] of routes) {
+      const form = await server.ask(method, path, '{}', { 'content-type': 'text/plain' });
+      expect([path, form.status]).toEqual([path, 415]);
+      const long = await server.ask(
+        method,
+        path,
+        path.includes('import') ? large : large.slice(-3 * 1024 * 1024),
+        json,
+      );
+      expect([path, long.status]).toEqual([path, 413]);
+    }
+  });
+
   it('must have the fields of its kind', async () => {
     for (const body of [[], 7, null, { by: 'anna' }, { by: '', document: {} }, { document: {}, by: 'anna', more: 1 }]) {
       const { status } = await server.ask('POST', '/api/gardens', body);

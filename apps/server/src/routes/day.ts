@@ -3,7 +3,7 @@ import { makeZip } from 'client-zip';
 import { createDays, type Days } from '../day/days.ts';
 import { summaryJson } from '../day/summary-json.ts';
 import { type Api, json, serve } from '../http/api.ts';
-import { jsonOnly } from '../http/body.ts';
+import { atMost, jsonOnly } from '../http/body.ts';
 import { problemContent, Refusal } from '../http/problem-details.ts';
 import type { Room } from '../room.ts';
 import { dayProgress, daySummary } from '../schemas/day.ts';
@@ -35,7 +35,7 @@ const plan = createRoute({
   path: '/api/gardens/{garden}/day/plan',
   tags,
   summary: 'Plan every sample of a soil day; those planned already from the same figures stay as they are',
-  middleware: [jsonOnly] as const,
+  middleware: [jsonOnly, atMost('entries')] as const,
   request: {
     params: gardenParam,
     body: {
@@ -55,6 +55,7 @@ const plan = createRoute({
     202: progressAnswer,
     400: problemContent('Not JSON'),
     404: noSuch,
+    413: problemContent('More than 2 MiB'),
     415: problemContent('Not sent as JSON'),
     422: wrong,
   },

@@ -3,6 +3,7 @@ import type { Arrangement } from '@sorrel/engine/placing';
 import type { Place } from '@sorrel/engine/plan';
 import type { PrintOptions } from '@sorrel/print';
 import { type Api, json, serve } from '../http/api.ts';
+import { atMost, jsonOnly } from '../http/body.ts';
 import { problemContent, Refusal } from '../http/problem-details.ts';
 import { orRefuse } from '../http/store-refusals.ts';
 import type { Planner } from '../planned.ts';
@@ -68,12 +69,18 @@ const arranged = createRoute({
   path: '/api/gardens/{garden}/print/arrangement.pdf',
   tags,
   summary: 'What to grow where, as the page worked it out, on paper',
+  middleware: [jsonOnly, atMost('entries')] as const,
   request: {
     params: gardenParam,
     query,
     body: { required: true, content: { 'application/json': { schema: z.strictObject({ arrangement }) } } },
   },
-  responses: file('application/pdf', 'The arrangement'),
+  responses: {
+    ...file('application/pdf', 'The arrangement'),
+    400: problemContent('Not JSON'),
+    413: problemContent('More than 2 MiB'),
+    415: problemContent('Not sent as JSON'),
+  },
 });
 
 const rows = <N extends 'applications' | 'shopping'>(name: N, summary: string) =>

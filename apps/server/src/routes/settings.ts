@@ -36,6 +36,7 @@ const write = createRoute({
     400: problemContent('Not JSON'),
     404: problemContent('No such garden'),
     409: problemContent('Somebody changed them meanwhile'),
+    413: problemContent('More than 2 MiB'),
     415: problemContent('Not sent as JSON'),
     422: problemContent('A setting could not be used'),
   },
